@@ -1,0 +1,7 @@
+namespace Slantwise.Engines.Drawing;
+
+/// <summary>A run of straight and curved pieces.</summary>
+/// <param name="Steps">At least two; the first moves.</param>
+/// <param name="Tone">The colour of its fill, or of its stroke.</param>
+/// <param name="StrokeMm">Width of the stroke, with round ends and joins; 0 to fill it.</param>
+public sealed record Outline(IReadOnlyList<OutlineStep> Steps, Tone Tone, double StrokeMm = 0) : Shape(Tone);

@@ -1,0 +1,31 @@
+namespace Slantwise.Records.Entries;
+
+/// <summary>Reads an append-only log of entries as what holds now.</summary>
+public static class EntryLog
+{
+    /// <summary>The entries that hold: superseded ones and withdrawals left out, the last word where two devices wrote about one thing.</summary>
+    /// <param name="entries">Any number, any order, each id once.</param>
+    /// <returns>In the order received, then by device and its own sequence. Empty for an empty log.</returns>
+    public static IReadOnlyList<Entry> Current(IEnumerable<Entry> entries)
+    {
+        var all = InOrder(entries);
+        var superseded = all.Where(e => e.SupersedesId is not null).Select(e => e.SupersedesId!.Value).ToHashSet();
+        var last = new Dictionary<EntrySlot, Entry>();
+        var current = new List<Entry>();
+        foreach (var entry in all.Where(e => !superseded.Contains(e.Id) && e.Fact is not Withdrawal))
+        {
+            // Visits and phase marks are events, not answers to one question: each one counts.
+            if (entry.Fact is Visit or PhaseMark) current.Add(entry);
+            else last[EntrySlot.Of(entry)] = entry;
+        }
+        current.AddRange(last.Values);
+        return InOrder(current);
+    }
+
+    private static List<Entry> InOrder(IEnumerable<Entry> entries) => entries
+        .OrderBy(e => e.ReceivedAt ?? e.MadeAt)
+        .ThenBy(e => e.DeviceId, StringComparer.Ordinal)
+        .ThenBy(e => e.DeviceSequence)
+        .ThenBy(e => e.Id)
+        .ToList();
+}

@@ -1,0 +1,101 @@
+using Slantwise.Records.Entries;
+using Slantwise.Records.Lessons;
+using Slantwise.Records.Roster;
+using Slantwise.Records.Schools;
+using Slantwise.Records.Sheets;
+using Slantwise.Records.Tasks;
+
+namespace Slantwise.Records;
+
+/// <summary>Where a school's records are kept. Every call names its school; nothing reaches across schools.</summary>
+/// <remarks>A save adds or replaces by id and returns when it is durable. Lists are empty where there is nothing.</remarks>
+public interface IStore
+{
+    /// <summary>All schools of this store, by name.</summary>
+    Task<IReadOnlyList<School>> ListSchoolsAsync(CancellationToken cancel = default);
+
+    /// <summary>One school; none if it is not here.</summary>
+    Task<School?> FindSchoolAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces a school.</summary>
+    Task SaveSchoolAsync(School school, CancellationToken cancel = default);
+
+    /// <summary>A school's classes, by name.</summary>
+    Task<IReadOnlyList<SchoolClass>> ListClassesAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>All pupils of a school, by label.</summary>
+    Task<IReadOnlyList<Pupil>> ListPupilsAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>The pupils who are in a class now, by label.</summary>
+    Task<IReadOnlyList<Pupil>> ListClassPupilsAsync(Guid schoolId, Guid classId, CancellationToken cancel = default);
+
+    /// <summary>Who belongs to which class, those who left included.</summary>
+    Task<IReadOnlyList<Enrolment>> ListEnrolmentsAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>Saves classes, pupils and memberships together, or nothing.</summary>
+    Task SaveRosterAsync(Guid schoolId, RosterSave save, CancellationToken cancel = default);
+
+    /// <summary>Removes a pupil with memberships, restrictions and every entry about them. It cannot be undone.</summary>
+    Task ErasePupilAsync(Guid schoolId, Guid pupilId, CancellationToken cancel = default);
+
+    /// <summary>All restrictions of a school, those that no longer hold included.</summary>
+    Task<IReadOnlyList<Restriction>> ListRestrictionsAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces a restriction.</summary>
+    Task SaveRestrictionAsync(Restriction restriction, CancellationToken cancel = default);
+
+    /// <summary>Lifts a restriction; lifting one that is not here changes nothing.</summary>
+    Task RemoveRestrictionAsync(Guid schoolId, Guid restrictionId, CancellationToken cancel = default);
+
+    /// <summary>A school's tasks with their levels, by name.</summary>
+    Task<IReadOnlyList<MovementTask>> ListTasksAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>One task; none if it is not here.</summary>
+    Task<MovementTask?> FindTaskAsync(Guid schoolId, Guid taskId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces a task with its levels.</summary>
+    Task SaveTaskAsync(MovementTask task, CancellationToken cancel = default);
+
+    /// <summary>A school's sheets, by name.</summary>
+    Task<IReadOnlyList<Sheet>> ListSheetsAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>One sheet; none if it is not here.</summary>
+    Task<Sheet?> FindSheetAsync(Guid schoolId, Guid sheetId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces a sheet's name and draft; frozen versions stay as they are.</summary>
+    Task SaveSheetAsync(Sheet sheet, CancellationToken cancel = default);
+
+    /// <summary>Freezes the draft as a new version, or returns the latest version if the draft is no different.</summary>
+    /// <exception cref="InvalidOperationException">The school has no such sheet.</exception>
+    Task<SheetVersion> FreezeSheetAsync(Guid schoolId, Guid sheetId, CancellationToken cancel = default);
+
+    /// <summary>A frozen version; none if it is not here.</summary>
+    Task<SheetVersion?> FindSheetVersionAsync(Guid schoolId, Guid sheetId, int version, CancellationToken cancel = default);
+
+    /// <summary>A school's lessons, earliest first.</summary>
+    Task<IReadOnlyList<Lesson>> ListLessonsAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>One lesson; none if it is not here.</summary>
+    Task<Lesson?> FindLessonAsync(Guid schoolId, Guid lessonId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces a lesson.</summary>
+    Task SaveLessonAsync(Lesson lesson, CancellationToken cancel = default);
+
+    /// <summary>Appends entries in one durable commit. Entries already here, by id, are passed over.</summary>
+    /// <exception cref="ArgumentException">An entry of another school; a lesson that is not here; two entries with one id in the batch.</exception>
+    Task<AppendOutcome> AppendEntriesAsync(Guid schoolId, IReadOnlyList<Entry> entries, CancellationToken cancel = default);
+
+    /// <summary>Every entry of a lesson, superseded ones included, in the order received.</summary>
+    Task<IReadOnlyList<Entry>> ListEntriesAsync(Guid schoolId, Guid lessonId, CancellationToken cancel = default);
+
+    /// <summary>Writes a complete copy to a file while the store stays in use.</summary>
+    /// <param name="file">A new file; an existing one is replaced only once the copy is complete.</param>
+    /// <param name="cancel">Stops the copy and leaves an existing file as it was.</param>
+    Task BackupAsync(string file, CancellationToken cancel = default);
+
+    /// <summary>Replaces everything in this store by a backup, or changes nothing.</summary>
+    /// <param name="file">A file that <see cref="BackupAsync"/> wrote.</param>
+    /// <param name="cancel">Stops before anything is replaced.</param>
+    /// <exception cref="InvalidDataException">The file is not a backup of this kind of store.</exception>
+    Task RestoreAsync(string file, CancellationToken cancel = default);
+}

@@ -1,0 +1,14 @@
+namespace Slantwise.Records.Schools;
+
+/// <summary>A school, the outermost owner of everything we keep: every other record carries its id.</summary>
+public sealed record School
+{
+    /// <summary>The school's id, first part of every key.</summary>
+    public required Guid Id { get; init; }
+
+    /// <summary>The name as it is printed, 1 to 120 characters.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What this school allows, before any pupil is looked at.</summary>
+    public SafetyPolicy Policy { get; init; } = new();
+}
