@@ -50,7 +50,7 @@ public sealed class SqliteFileTests
         await new SampleSchool().SaveToAsync(test.Store);
         await test.Store.BackupAsync(test.PathOf("a.backup"));
         var header = (await File.ReadAllBytesAsync(test.PathOf("a.backup")))[..100];
-        // Bytes 18 and 19 are 1 for a rollback journal, 2 for WAL; 68 to 71 the application id. Source: [SQLiteFormat] section 1.3.
+        // Bytes 18 and 19 are 1 for a rollback journal, 2 for WAL; 68 to 71 the application id. Source: [SQLite2026] section 1.3.
         Assert.Equal([1, 1], header[18..20]);
         Assert.Equal("SltW"u8.ToArray(), header[68..72]);
     }
