@@ -14,6 +14,7 @@ public sealed partial class PostgresStore
         var copy = $"{target}.{Guid.CreateVersion7():N}.part";
         try
         {
+            OwnersFile.Make(copy);
             await PostgresTool.RunAsync("pg_dump", Settings, ["--format=custom", "--no-owner", "--no-privileges", $"--file={copy}", $"--dbname={Settings.Database}"], cancel);
             await StepsOfAsync(copy, cancel);
             File.Move(copy, target, overwrite: true);

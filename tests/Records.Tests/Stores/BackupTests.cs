@@ -117,6 +117,17 @@ public sealed class BackupTests
     }
 
     [Theory, EachDatabase]
+    public async Task Files_OnUnix_AreTheOwnersOnly(Database database)
+    {
+        if (OperatingSystem.IsWindows()) Assert.Skip("Windows gives a file the rights of its folder.");
+        await using var test = await TestStore.OpenAsync(database);
+        await new SampleSchool().SaveToAsync(test.Store);
+        await test.Store.BackupAsync(test.PathOf("a.backup"));
+        Assert.All(Directory.GetFiles(test.Folder), file =>
+            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, new FileInfo(file).UnixFileMode));
+    }
+
+    [Theory, EachDatabase]
     public async Task Backup_Cancelled_LeavesTheOlderOne(Database database)
     {
         await using var test = await TestStore.OpenAsync(database);
