@@ -50,6 +50,25 @@ public sealed class PostgresServerTests
     }
 
     [Fact]
+    public async Task Restore_ThatTheServerBreaksOff_ChangesNothing()
+    {
+        await using var test = await TestStore.OpenAsync(Database.Postgres);
+        var sample = new SampleSchool();
+        await sample.SaveToAsync(test.Store);
+        await test.Store.BackupAsync(test.PathOf("a.backup"));
+        await test.Store.AppendEntriesAsync(sample.Id, [sample.Trial(1)]);
+        // Somebody's view of our table keeps it from being dropped, half-way through the restore.
+        await RunAsync(test.PostgresConnectionString, "CREATE VIEW theirs AS SELECT name FROM schools");
+
+        var refused = await Assert.ThrowsAsync<InvalidOperationException>(() => test.Store.RestoreAsync(test.PathOf("a.backup")));
+        Assert.Contains("nothing was changed", refused.Message);
+        Assert.Single(await test.Store.ListEntriesAsync(sample.Id, sample.Lesson.Id));
+        Assert.Equal(4, (await test.Store.ListEnrolmentsAsync(sample.Id)).Count);
+        Assert.Single(await test.Store.ListRestrictionsAsync(sample.Id));
+        Assert.Single((await test.Store.AppendEntriesAsync(sample.Id, [sample.Trial(2)])).AddedIds);
+    }
+
+    [Fact]
     public async Task Backup_WithoutPostgresPrograms_SaysWhatToInstall()
     {
         var refused = await Assert.ThrowsAsync<InvalidOperationException>(
