@@ -16,7 +16,7 @@ internal sealed class SetRows
     private const double StretchMm = 12;
 
     // Of what a row is stretched by, this much is white above and below its cells, the rest their own.
-    private const double PadFraction = 0.4;
+    private const double PadFraction = 0.8;
 
     private readonly SheetContent _content;
     private readonly PageFrame _frame;
