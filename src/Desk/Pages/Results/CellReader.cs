@@ -35,10 +35,10 @@ public sealed record CellReader(SheetSlots Slots, ResultLetters Letters)
     /// <returns>Only those whose success changes; empty where the level is no hold.</returns>
     public IReadOnlyList<SlotChange> Judged(GridCell cell, IReadOnlyDictionary<EntrySlot, EntryFact> holds)
     {
-        if (HoldDoseS(cell, holds) is not { } doseS) return [];
+        if (HoldDose(cell, holds) is not { } dose) return [];
         return [.. Enumerable.Range(1, Slots.Sheet.TrialCount)
             .Select(trial => Slots.Trial(cell, trial))
-            .Where(slot => holds.GetValueOrDefault(slot) is Trial { HeldS: { } heldS } trial && trial.IsSuccess != heldS >= doseS)
+            .Where(slot => holds.GetValueOrDefault(slot) is Trial { HeldS: { } heldS } trial && trial.IsSuccess != Reached(heldS, dose))
             .Select(slot => new SlotChange(slot, (Trial)holds[slot] with { IsSuccess = !((Trial)holds[slot]).IsSuccess }))];
     }
 
@@ -62,7 +62,8 @@ public sealed record CellReader(SheetSlots Slots, ResultLetters Letters)
                 ? Put(slot, new Prediction(null, holdS))
                 : CellReading.Refused("PredictionNotSeconds", text, LongestHoldS);
         }
-        return Whole(text) is { } count && count <= Slots.Sheet.TrialCount
+        // A count above the trials is what some pupils write: it is taken, and the sheet's checks point it out.
+        return text.Length <= 2 && Whole(text) is { } count
             ? Put(slot, new Prediction(count, null))
             : CellReading.Refused("PredictionNotCount", text, Slots.Sheet.TrialCount);
     }
@@ -83,8 +84,8 @@ public sealed record CellReader(SheetSlots Slots, ResultLetters Letters)
             return hasHold ? CellReading.Refused("TrialNotSeconds", text, LongestHoldS) : CellReading.Refused("TrialNotMark", text);
         }
         if (!holds.ContainsKey(Slots.Choice(cell))) return CellReading.Refused("TimeNeedsLevel", text);
-        return HoldDoseS(cell, holds) is { } doseS
-            ? Put(slot, new Trial(heldS >= doseS, heldS))
+        return HoldDose(cell, holds) is { } dose
+            ? Put(slot, new Trial(Reached(heldS, dose), heldS))
             : CellReading.Refused("TimeNeedsHold", text);
     }
 
@@ -117,11 +118,14 @@ public sealed record CellReader(SheetSlots Slots, ResultLetters Letters)
         return text.Length == 0 ? new([]) : CellReading.Refused("ReasonNeedsDecision", text);
     }
 
-    private double? HoldDoseS(GridCell cell, IReadOnlyDictionary<EntrySlot, EntryFact> holds)
+    // Seconds as they were written: 4.2 is 4.2, not the nearest binary fraction.
+    private static bool Reached(double heldS, Dose dose) => (decimal)heldS >= dose.Amount;
+
+    private Dose? HoldDose(GridCell cell, IReadOnlyDictionary<EntrySlot, EntryFact> holds)
     {
         if (holds.GetValueOrDefault(Slots.Choice(cell)) is not Choice choice) return null;
         var level = Slots.TaskOf(cell).Levels.FirstOrDefault(l => l.Id == choice.LevelId);
-        return level is { Dose: { Kind: DoseKind.HoldS } dose } ? (double)dose.Amount : null;
+        return level is { Dose: { Kind: DoseKind.HoldS } dose } ? dose : null;
     }
 
     private static CellReading Put(EntrySlot slot, EntryFact? fact) => new([new(slot, fact)]);

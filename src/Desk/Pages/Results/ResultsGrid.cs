@@ -59,6 +59,16 @@ public sealed class ResultsGrid
     public IReadOnlyList<(GridCell Cell, CellRemark Remark)> Unsaved =>
         [.. Layout.Cells.Where(_unsaved.ContainsKey).Select(cell => (cell, _unsaved[cell].Remark))];
 
+    /// <summary>Where typing goes on: the level of the first empty set, or the first cell where no set is empty; none without a task.</summary>
+    public GridCell? FirstOpenCell
+    {
+        get
+        {
+            var open = Layout.Rows.FirstOrDefault(row => row.Cells.All(cell => TextOf(cell).Length == 0));
+            return open?.Cells[0] ?? (Layout.Cells.Count > 0 ? Layout.Cells[0] : null);
+        }
+    }
+
     /// <summary>What a cell shows: the text that waits in it, or what the log holds.</summary>
     public string TextOf(GridCell cell) =>
         _unsaved.TryGetValue(cell, out var waiting) ? waiting.Text : _show.Of(cell, _holds, IsTimed(cell.TaskNumber));

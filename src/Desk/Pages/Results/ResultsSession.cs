@@ -4,6 +4,7 @@ using Slantwise.Records.Entries;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
+using Slantwise.Records.Tasks;
 
 namespace Slantwise.Desk.Pages.Results;
 
@@ -17,6 +18,7 @@ public sealed class ResultsSession
     private readonly TimeProvider _clock;
     private readonly CultureInfo _language;
     private readonly Dictionary<Guid, ResultsGrid> _grids = [];
+    private readonly HashSet<int> _timedTasks = [];
     private readonly SemaphoreSlim _oneAtATime = new(1, 1);
     private List<Entry> _log = [];
     private ILookup<Guid?, Entry> _current = Array.Empty<Entry>().ToLookup(e => e.PupilId);
@@ -31,6 +33,7 @@ public sealed class ResultsSession
     {
         (_store, Record, _clock, _language) = (store, record, clock, language);
         Sheet = record.Sheet?.Content ?? throw new ArgumentException("Results are typed into a frozen sheet: print or open one first.", nameof(record));
+        if (Sheet.Predicts == PredictionKind.HoldS) _timedTasks.UnionWith(Enumerable.Range(1, Sheet.Tasks.Count).Where(HasHold));
         Show([.. record.Entries]);
     }
 
@@ -54,68 +57,71 @@ public sealed class ResultsSession
     {
         if (_grids.TryGetValue(pupil.Id, out var grid)) return grid;
         grid = new(Sheet, pupil, _language);
+        foreach (var task in _timedTasks) grid.SetTimed(task, true);
         grid.Take(CurrentOf(pupil));
         return _grids[pupil.Id] = grid;
     }
 
-    /// <summary>Writes texts into a pupil's cells and appends what they say.</summary>
-    /// <param name="pupil">The pupil.</param>
-    /// <param name="texts">In the order they were typed; empty to try again what could not be stored.</param>
-    /// <returns>None where everything understood is stored; otherwise why not, in the store's words.</returns>
-    public Task<string?> WriteAsync(Pupil pupil, IReadOnlyList<(GridCell Cell, string Text)> texts) => AppendAsync(
-        GridOf(pupil),
-        (grid, recorder) =>
-        {
-            var again = grid.Unsaved.Where(u => u.Remark.Key == ResultsGrid.NotSaved && texts.All(t => t.Cell != u.Cell))
-                .Select(u => (u.Cell, grid.TextOf(u.Cell)));
-            return [.. again.Concat(texts).ToList().SelectMany(t => grid.Write(t.Cell, t.Item2, recorder).Entries)];
-        },
-        texts);
+    /// <summary>Whether a task's trials are typed as seconds; so from the start where the sheet asks for a hold to be predicted.</summary>
+    public bool IsTimed(int taskNumber) => _timedTasks.Contains(taskNumber);
 
-    /// <summary>Puts a pupil down as absent, or takes that back.</summary>
-    /// <returns>None where it is stored; otherwise why not.</returns>
-    public Task<string?> SetAbsentAsync(Pupil pupil, bool isAbsent) =>
-        AppendAsync(GridOf(pupil), (grid, recorder) => grid.SetAbsent(isAbsent, recorder).Entries, []);
-
-    /// <summary>Undoes the last thing typed for a pupil.</summary>
-    /// <returns>The cell it was in, none where nothing was undone; and why it could not be stored, none where it could.</returns>
-    public async Task<(GridCell? Cell, string? Failure)> UndoAsync(Pupil pupil)
+    /// <summary>Switches a task's trials between marks and seconds, for every pupil.</summary>
+    public void SetTimed(int taskNumber, bool isTimed)
     {
-        GridCell? cell = null;
-        var failure = await AppendAsync(
-            GridOf(pupil),
-            (grid, recorder) =>
-            {
-                var write = grid.Undo(recorder);
-                cell = write.Cell;
-                return write.Entries;
-            },
-            []);
-        return (cell, failure);
+        if (isTimed) _timedTasks.Add(taskNumber);
+        else _timedTasks.Remove(taskNumber);
+        foreach (var grid in _grids.Values) grid.SetTimed(taskNumber, isTimed);
     }
 
-    private async Task<string?> AppendAsync(
-        ResultsGrid grid, Func<ResultsGrid, Recorder, IReadOnlyList<Entry>> write, IReadOnlyList<(GridCell Cell, string Text)> texts)
+    /// <summary>Writes texts into a pupil's cells and appends what they say. If the store fails, they stay in their cells as unsaved.</summary>
+    /// <param name="pupil">The pupil.</param>
+    /// <param name="texts">In the order they were typed; empty to try again what could not be stored.</param>
+    public Task WriteAsync(Pupil pupil, IReadOnlyList<(GridCell Cell, string Text)> texts)
+    {
+        var grid = GridOf(pupil);
+        var again = grid.Unsaved
+            .Where(u => u.Remark.Key == ResultsGrid.NotSaved && texts.All(t => t.Cell != u.Cell))
+            .Select(u => (u.Cell, Text: grid.TextOf(u.Cell)));
+        List<(GridCell Cell, string Text)> all = [.. again, .. texts];
+        return AppendAsync(grid, all, recorder => [.. all.SelectMany(t => grid.Write(t.Cell, t.Text, recorder).Entries)]);
+    }
+
+    /// <summary>Puts a pupil down as absent, or takes that back.</summary>
+    public Task SetAbsentAsync(Pupil pupil, bool isAbsent) =>
+        AppendAsync(GridOf(pupil), [], recorder => GridOf(pupil).SetAbsent(isAbsent, recorder).Entries);
+
+    /// <summary>Undoes the last thing typed for a pupil.</summary>
+    /// <returns>The cell it was in; none where nothing in a cell was undone.</returns>
+    public async Task<GridCell?> UndoAsync(Pupil pupil)
+    {
+        GridCell? cell = null;
+        await AppendAsync(GridOf(pupil), [], recorder =>
+        {
+            var write = GridOf(pupil).Undo(recorder);
+            cell = write.Cell;
+            return write.Entries;
+        });
+        return cell;
+    }
+
+    private async Task AppendAsync(
+        ResultsGrid grid, IReadOnlyList<(GridCell Cell, string Text)> texts, Func<Recorder, IReadOnlyList<Entry>> write)
     {
         await _oneAtATime.WaitAsync();
         var history = grid.History;
+        var isStored = false;
         try
         {
             // Another teacher may be typing the same lesson: what they appended comes first.
             Show([.. await _store.ListEntriesAsync(Record.School.Id, Record.Lesson.Id)]);
-            var entries = Complete(write(grid, RecorderOver(_log)));
+            var entries = Complete(write(RecorderOver(_log)));
             if (entries.Count > 0) await _store.AppendEntriesAsync(Record.School.Id, entries);
             Show([.. _log, .. entries]);
-            return null;
-        }
-        // A store fails in its own ways (a full disk, a lost connection): whatever it is, what was typed stays in its cells.
-        catch (Exception failure) when (failure is not OutOfMemoryException)
-        {
-            grid.KeepUnsaved(texts, CurrentOf(grid.Pupil), history);
-            return failure.Message;
+            isStored = true;
         }
         finally
         {
+            if (!isStored) grid.KeepUnsaved(texts, CurrentOf(grid.Pupil), history);
             _oneAtATime.Release();
         }
     }
@@ -137,6 +143,8 @@ public sealed class ResultsSession
         }
         return all;
     }
+
+    private bool HasHold(int taskNumber) => Sheet.Tasks[taskNumber - 1].Levels.Any(level => level.Dose.Kind == DoseKind.HoldS);
 
     private Recorder RecorderOver(IReadOnlyList<Entry> log) =>
         new(Record.School.Id, Record.Lesson.Id, EntrySource.Desk, DeviceId, _clock, log);
