@@ -1,4 +1,5 @@
 using System.Globalization;
+using Slantwise.Records.Checks;
 using Slantwise.Records.Entries;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -10,9 +11,6 @@ namespace Slantwise.Desk.Pages.Results;
 /// <param name="Letters">The letters of the page's language.</param>
 public sealed record CellReader(SheetSlots Slots, ResultLetters Letters)
 {
-    /// <summary>The longest a hold can be, in seconds: ten minutes.</summary>
-    public const double LongestHoldS = 600;
-
     /// <summary>Reads a text.</summary>
     /// <param name="cell">A cell of the sheet.</param>
     /// <param name="text">What was typed, trimmed; empty takes the answer back.</param>
@@ -60,7 +58,7 @@ public sealed record CellReader(SheetSlots Slots, ResultLetters Letters)
         {
             return Seconds(text) is { } holdS
                 ? Put(slot, new Prediction(null, holdS))
-                : CellReading.Refused("PredictionNotSeconds", text, LongestHoldS);
+                : CellReading.Refused("PredictionNotSeconds", text, Limits.HoldS);
         }
         // A count above the trials is what some pupils write: it is taken, and the sheet's checks point it out.
         return text.Length <= 2 && Whole(text) is { } count
@@ -81,7 +79,7 @@ public sealed record CellReader(SheetSlots Slots, ResultLetters Letters)
         var hasHold = Slots.TaskOf(cell).Levels.Any(level => level.Dose.Kind == DoseKind.HoldS);
         if (!hasHold || Seconds(text) is not { } heldS)
         {
-            return hasHold ? CellReading.Refused("TrialNotSeconds", text, LongestHoldS) : CellReading.Refused("TrialNotMark", text);
+            return hasHold ? CellReading.Refused("TrialNotSeconds", text, Limits.HoldS) : CellReading.Refused("TrialNotMark", text);
         }
         if (!holds.ContainsKey(Slots.Choice(cell))) return CellReading.Refused("TimeNeedsLevel", text);
         return HoldDose(cell, holds) is { } dose
@@ -113,7 +111,7 @@ public sealed record CellReader(SheetSlots Slots, ResultLetters Letters)
     private CellReading Reason(GridCell cell, string text, IReadOnlyDictionary<EntrySlot, EntryFact> holds)
     {
         var slot = Slots.Decision(cell);
-        if (text.Length > CellTyping.ReasonLimit) return CellReading.Refused("ReasonTooLong", CellTyping.ReasonLimit, text.Length);
+        if (text.Length > Limits.SentenceLength) return CellReading.Refused("ReasonTooLong", Limits.SentenceLength, text.Length);
         if (holds.GetValueOrDefault(slot) is Decision decision) return Put(slot, decision with { Reason = text });
         return text.Length == 0 ? new([]) : CellReading.Refused("ReasonNeedsDecision", text);
     }
@@ -138,6 +136,6 @@ public sealed record CellReader(SheetSlots Slots, ResultLetters Letters)
     {
         var number = text.TrimEnd('s').TrimEnd().Replace(',', '.');
         return double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds)
-            && seconds is >= 0 and <= LongestHoldS ? Math.Round(seconds, 2) : null;
+            && seconds is >= 0 and <= Limits.HoldS ? Math.Round(seconds, 2) : null;
     }
 }

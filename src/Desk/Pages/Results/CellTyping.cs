@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Slantwise.Records.Checks;
 using Slantwise.Records.Sheets;
 
 namespace Slantwise.Desk.Pages.Results;
@@ -36,11 +37,8 @@ public sealed record CellTyping(
         CellKind.Trial => new("^[01+-]$", letters.Decisions, Marks, "decimal", 6),
         CellKind.Cues => new(AllCues(sheet.Tasks[cell.TaskNumber - 1].Cues.Count), letters.Decisions, NoToggle, "text", 12),
         CellKind.Decision => new($"^[{letters.Decisions}{letters.Decisions.ToUpperInvariant()}]$", "", NoToggle, "text", 1),
-        _ => new("", "", null, "text", ReasonLimit),
+        _ => new("", "", null, "text", Limits.SentenceLength),
     };
-
-    /// <summary>The most characters of a reason.</summary>
-    public const int ReasonLimit = 200;
 
     private static string AllCues(int cueCount) =>
         $"^([0-]|{string.Concat(Enumerable.Range(1, cueCount).Select(cue => $"(?=.*{cue})"))}.+)$";

@@ -21,7 +21,7 @@ public readonly record struct GridCell(int TaskNumber, int SetNumber, CellKind K
         if (parts.Length != 4
             || !int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out var task)
             || !int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var set)
-            || !Enum.TryParse<CellKind>(parts[2], out var kind)
+            || !Enum.TryParse<CellKind>(parts[2], out var kind) || !Enum.IsDefined(kind)
             || !int.TryParse(parts[3], NumberStyles.None, CultureInfo.InvariantCulture, out var trial)) return null;
         var cell = new GridCell(task, set, kind, trial);
         return cell.Key == key ? cell : null;

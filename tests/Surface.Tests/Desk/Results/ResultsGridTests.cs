@@ -38,14 +38,14 @@ public sealed class ResultsGridTests
     [Fact]
     public void Write_AnyKeysPressed_LogHoldsWhatCellsShow()
     {
-        var keys = Gen.OneOfConst(
+        var keys = OneOf(
             "0", "1", "2", "3", "4", "5", "7", "9", ".", ",", "+", "-", "s", "h", "e", "S", "x", "ñ", " ", "{Enter}", "{Left}", "{Right}", "{Up}", "{Down}",
             "{Back}", "{Back}", "{Esc}", "{Undo}", "{Undo}", "{Absent}");
         var sheets = Gen.Select(
-            Gen.OneOfConst(PredictionKind.Nothing, PredictionKind.SuccessCount, PredictionKind.HoldS), Gen.Int[1, 10], Gen.Int[1, 4], Gen.Bool, Gen.Bool,
+            OneOf(PredictionKind.Nothing, PredictionKind.SuccessCount, PredictionKind.HoldS), Gen.Int[1, 10], Gen.Int[1, 4], Gen.Bool, Gen.Bool,
             (predicts, trials, sets, hasTwo, isTimed) =>
                 (Sheet: SampleLesson.Sheet(predicts, trials, sets, hasTwo ? [SampleLesson.Balance, SampleLesson.Rope] : []), IsTimed: isTimed));
-        Gen.Select(sheets, keys.Array[0, 150], Gen.OneOfConst("en-GB", "es-ES")).Sample((sheet, pressed, language) =>
+        Gen.Select(sheets, keys.Array[0, 150], OneOf("en-GB", "es-ES")).Sample((sheet, pressed, language) =>
         {
             var typist = new Typist(sheet.Sheet, language, sheet.IsTimed).Press(string.Concat(pressed)).Leave();
             var fresh = new ResultsGrid(sheet.Sheet, SampleLesson.Ada, CultureInfo.GetCultureInfo(language));
@@ -64,7 +64,7 @@ public sealed class ResultsGridTests
     public void Write_WhatACellShows_ChangesNothing()
     {
         var holds = Gen.Double[0, 600].Select(s => Math.Round(s, 2));
-        Gen.Select(Gen.Int[0, 3], Gen.Int[0, 5], Gen.Bool, holds.Nullable(), Gen.OneOfConst("en-GB", "es-ES"), Gen.Bool).Sample((level, count, isSuccess, heldS, language, isTimed) =>
+        Gen.Select(Gen.Int[0, 3], Gen.Int[0, 5], Gen.Bool, holds.Nullable(), OneOf("en-GB", "es-ES"), Gen.Bool).Sample((level, count, isSuccess, heldS, language, isTimed) =>
         {
             var grid = new ResultsGrid(SampleLesson.Sheet(), SampleLesson.Ada, CultureInfo.GetCultureInfo(language));
             grid.SetTimed(1, isTimed);
@@ -168,7 +168,7 @@ public sealed class ResultsGridTests
     [Fact]
     public void Write_DecisionCleared_KeepsTheReasonInItsCell()
     {
-        var typist = new Typist(SampleLesson.Sheet()).Press("2s{Right}my foot slipped").Leave();
+        var typist = new Typist(SampleLesson.Sheet()).Press("2smy foot slipped").Leave();
         Assert.Contains(new Decision(NextLevel.Same, "my foot slipped"), EntryLog.Current(typist.Log).Select(e => e.Fact));
 
         typist.Press("{Left}{Back}").Leave();
@@ -262,6 +262,8 @@ public sealed class ResultsGridTests
         Assert.True(grid.History.IsEmpty);
         Assert.Single(grid.Write(cell, "2", RecorderOver([])).Entries);
     }
+
+    private static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);
 
     private static ResultsGrid NewGrid() => new(SampleLesson.Sheet(), SampleLesson.Ada, CultureInfo.GetCultureInfo("en-GB"));
 
