@@ -20,7 +20,7 @@ public static class SheetCheck
         if (sheet.SetCount is < 1 or > Limits.SetCount) findings.Add(Finding.Refused("SheetSetCount", sheet.SetCount, Limits.SetCount));
         if (sheet.TrialCount is < 1 or > Limits.TrialCount) findings.Add(Finding.Refused("SheetTrialCount", sheet.TrialCount, Limits.TrialCount));
         if (!Enum.IsDefined(sheet.Predicts)) findings.Add(Finding.Refused("SheetPredictsUnknown"));
-        foreach (var twice in sheet.Tasks.GroupBy(t => t.TaskId).Where(g => g.Count() > 1)) findings.Add(Finding.Refused("SheetTaskTwice", twice.First().Name));
+        foreach (var twice in sheet.Tasks.GroupBy(t => t.TaskId).Where(g => g.Count() > 1)) findings.Add(Finding.Refused("SheetTaskTwice", TextCheck.Label(twice.First().Name)));
         foreach (var task in sheet.Tasks) AddTask(findings, task, sheet.Predicts, policy);
         AddSharedLevels(findings, sheet.Tasks);
         return findings;
@@ -28,21 +28,22 @@ public static class SheetCheck
 
     private static void AddTask(List<Finding> findings, SheetTask task, PredictionKind predicts, SafetyPolicy policy)
     {
+        var label = TextCheck.Label(task.Name);
         NameCheck.Add(findings, task.Name, Limits.NameLength, "TaskNameEmpty", "TaskNameTooLong");
-        TextCheck.Add(findings, task.Purpose, Limits.SentenceLength, "TaskPurposeTooLong", task.Name);
-        TextCheck.Add(findings, task.Caution, Limits.SentenceLength, "TaskCautionTooLong", task.Name);
-        CueCheck.Add(findings, task.Name, task.Cues);
-        if (task.Levels.Count == 0) findings.Add(Finding.Refused("SheetTaskHasNoLevel", task.Name, Limits.SheetLevelCount));
-        if (task.Levels.Count > Limits.SheetLevelCount) findings.Add(Finding.Refused("SheetTaskHasTooManyLevels", task.Name, task.Levels.Count, Limits.SheetLevelCount));
-        LevelCheck.Add(findings, task.Name, task.Levels);
+        TextCheck.Add(findings, task.Purpose, Limits.SentenceLength, "TaskPurposeTooLong", label);
+        TextCheck.Add(findings, task.Caution, Limits.SentenceLength, "TaskCautionTooLong", label);
+        CueCheck.Add(findings, label, task.Cues);
+        if (task.Levels.Count == 0) findings.Add(Finding.Refused("SheetTaskHasNoLevel", label, Limits.SheetLevelCount));
+        if (task.Levels.Count > Limits.SheetLevelCount) findings.Add(Finding.Refused("SheetTaskHasTooManyLevels", label, task.Levels.Count, Limits.SheetLevelCount));
+        LevelCheck.Add(findings, label, task.Levels);
         for (var i = 0; i < task.Levels.Count; i++)
         {
             foreach (var demand in task.Levels[i].Demands.Distinct().Where(d => !Offer.IsAllowed(d, policy)))
             {
-                if (NotAllowedKey(demand) is { } key) findings.Add(Finding.Refused(key, task.Name, i + 1));
+                if (NotAllowedKey(demand) is { } key) findings.Add(Finding.Refused(key, label, i + 1));
             }
         }
-        if (predicts == PredictionKind.HoldS && task.Levels.Any(l => l.Dose.Kind != DoseKind.HoldS)) findings.Add(Finding.Flagged("SheetPredictsHoldWithoutHold", task.Name));
+        if (predicts == PredictionKind.HoldS && task.Levels.Any(l => l.Dose.Kind != DoseKind.HoldS)) findings.Add(Finding.Flagged("SheetPredictsHoldWithoutHold", label));
     }
 
     private static string? NotAllowedKey(BodyDemand demand) => demand switch
@@ -63,7 +64,7 @@ public static class SheetCheck
             {
                 if (!seen.TryAdd(level.Id, task) && seen[level.Id].TaskId != task.TaskId)
                 {
-                    findings.Add(Finding.Refused("LevelInTwoTasks", level.Name, seen[level.Id].Name, task.Name));
+                    findings.Add(Finding.Refused("LevelInTwoTasks", TextCheck.Label(level.Name), TextCheck.Label(seen[level.Id].Name), TextCheck.Label(task.Name)));
                 }
             }
         }

@@ -11,12 +11,13 @@ public static class TaskCheck
     public static IReadOnlyList<Finding> Of(MovementTask task)
     {
         var findings = new List<Finding>();
+        var label = TextCheck.Label(task.Name);
         NameCheck.Add(findings, task.Name, Limits.NameLength, "TaskNameEmpty", "TaskNameTooLong");
-        TextCheck.Add(findings, task.Purpose, Limits.SentenceLength, "TaskPurposeTooLong", task.Name);
-        TextCheck.Add(findings, task.Caution, Limits.SentenceLength, "TaskCautionTooLong", task.Name);
-        CueCheck.Add(findings, task.Name, task.Cues);
-        if (task.Levels.Count == 0) findings.Add(Finding.Flagged("TaskHasNoLevelYet", task.Name));
-        LevelCheck.Add(findings, task.Name, task.Levels);
+        TextCheck.Add(findings, task.Purpose, Limits.SentenceLength, "TaskPurposeTooLong", label);
+        TextCheck.Add(findings, task.Caution, Limits.SentenceLength, "TaskCautionTooLong", label);
+        CueCheck.Add(findings, label, task.Cues);
+        if (task.Levels.Count == 0) findings.Add(Finding.Flagged("TaskHasNoLevelYet", label));
+        LevelCheck.Add(findings, label, task.Levels);
         return findings;
     }
 }

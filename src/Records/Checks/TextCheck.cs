@@ -16,6 +16,9 @@ internal static class TextCheck
     /// <summary>Whether a text holds control characters other than line breaks and tabs: no store keeps all of them and no page shows them.</summary>
     public static bool HasControl(string text) => text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'));
 
+    /// <summary>A name fit to lead a sentence, even where it is empty.</summary>
+    public static string Label(string? name) => string.IsNullOrWhiteSpace(name) ? "—" : Visible(name);
+
     /// <summary>A text fit to be shown in a sentence: control characters as dots, at most 60 characters.</summary>
     public static string Visible(string text)
     {
