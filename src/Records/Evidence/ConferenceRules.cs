@@ -7,7 +7,8 @@ namespace Slantwise.Records.Evidence;
 /// <summary>Turns what a pupil wrote into reasons to talk, the most pressing first.</summary>
 /// <remarks>
 /// The triggers and thresholds are our own working rules, not a finding: each opens a question and closes none. The form,
-/// a neutral description followed by a question that leaves the decision with the pupil, is that of [MosstonAshworth2008] ch. 10.
+/// a neutral description followed by a question that leaves the decision with the pupil, is the inclusion style's.
+/// Source: [MosstonAshworth2008] ch. 10, from memory.
 /// </remarks>
 internal static class ConferenceRules
 {

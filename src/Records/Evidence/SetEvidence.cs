@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using Slantwise.Engines.Statistics;
 using Slantwise.Records.Entries;
 using Slantwise.Records.Tasks;
@@ -89,11 +88,14 @@ public sealed record SetEvidence
     /// <summary>The cue ticks' entries.</summary>
     public IReadOnlyList<Guid> CueEntryIds { get; init; } = [];
 
+    /// <summary>Entries with a time below 0 or no number at all; those times are left out.</summary>
+    public IReadOnlyList<Guid> ImpossibleTimeEntryIds { get; init; } = [];
+
     /// <summary>All entries of the set.</summary>
     public IReadOnlyList<Guid> EntryIds { get; init; } = [];
 
     /// <summary>Whether all trials the sheet asks for were written: only then a predicted count can be compared.</summary>
-    public bool IsComplete => PlannedTrialCount is { } planned ? Trials.Count >= planned : Trials.Count > 0;
+    public bool IsComplete => Trials.Count > 0 && Trials.Count >= (PlannedTrialCount ?? 0);
 
     /// <summary>Predicted less actual successes; none where there is nothing to compare.</summary>
     public int? PredictionErrorCount => IsCountComparable ? PredictedSuccessCount - Success.SuccessCount : null;
@@ -101,13 +103,11 @@ public sealed record SetEvidence
     /// <summary>Predicted less actual best hold; none where there is nothing to compare.</summary>
     public double? PredictionErrorS => PredictedHoldS is { } predicted && TimedBest is { } best ? predicted - best.HeldS : null;
 
-    [JsonIgnore]
     internal PersonalBest? Best => PersonalBest.Of(Trials
         .Select(t => new HoldAttempt(t.HeldS, Dose is { Kind: DoseKind.HoldS, Amount: > 0 } dose ? (double)dose.Amount : null, t.IsSuccess))
         .ToList());
 
     // A hold that is only known to have reached the dose may have lasted longer: it cannot be compared.
-    [JsonIgnore]
     internal PersonalBest? TimedBest => Best is { IsLowerBound: false } best ? best : null;
 
     // A prediction above the trials is pointed out when it is written; compared, it would pass for overconfidence.
