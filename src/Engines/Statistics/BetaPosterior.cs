@@ -8,7 +8,7 @@ namespace Slantwise.Engines.Statistics;
 /// <param name="BelowFraction">The chance that the share is below the band.</param>
 /// <param name="WithinFraction">The chance that it is inside the band.</param>
 /// <param name="AboveFraction">The chance that it is above the band. The three sum to 1.</param>
-/// <remarks>Beta(1, 1) before, Beta(1 + successes, 1 + failures) after. Source: [Gelman2013] section 2.4.</remarks>
+/// <remarks>Beta(1, 1) before, Beta(1 + successes, 1 + failures) after. Source: [Gelman2013] section 2.1.</remarks>
 public readonly record struct BetaPosterior(
     int TrialCount, double MeanFraction, double BelowFraction, double WithinFraction, double AboveFraction)
 {

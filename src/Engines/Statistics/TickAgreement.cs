@@ -5,7 +5,7 @@ namespace Slantwise.Engines.Statistics;
 /// <param name="OnlyPupilCount">Ticked, not seen by the teacher.</param>
 /// <param name="OnlyTeacherCount">Not ticked, seen by the teacher.</param>
 /// <param name="NeitherCount">Not ticked, not seen.</param>
-/// <remarks>Kappa: [Cohen1960]. The prevalence- and bias-adjusted kappa: [Byrt1993].</remarks>
+/// <remarks>Sources: [Cohen1960] for kappa; [Byrt1993] for the prevalence- and bias-adjusted kappa.</remarks>
 public readonly record struct TickAgreement(int BothCount, int OnlyPupilCount, int OnlyTeacherCount, int NeitherCount)
 {
     /// <summary>The cues compared.</summary>

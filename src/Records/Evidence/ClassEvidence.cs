@@ -32,6 +32,9 @@ public sealed record ClassEvidence
     /// <summary>Pupils' ticks against the teacher's checks of the same cues; nothing compared where the teacher checked none.</summary>
     public required TickAgreement TickAgreement { get; init; }
 
+    /// <summary>The teacher's entries compared.</summary>
+    public IReadOnlyList<Guid> CheckEntryIds { get; init; } = [];
+
     /// <summary>How the teacher spoke about decisions.</summary>
     public required LevelTalk LevelTalk { get; init; }
 
@@ -55,6 +58,7 @@ public sealed record ClassEvidence
                 checks.Count(c => c.IsTickedByPupil == true && !c.IsMet),
                 checks.Count(c => c.IsTickedByPupil == false && c.IsMet),
                 checks.Count(c => c.IsTickedByPupil == false && !c.IsMet)),
+            CheckEntryIds = checks.Select(c => c.EntryId).ToList(),
             LevelTalk = LevelTalk.Of(visits),
         };
     }

@@ -7,7 +7,8 @@ namespace Slantwise.Records.Evidence;
 /// <summary>Turns what a pupil wrote into reasons to talk, the most pressing first.</summary>
 /// <remarks>
 /// The triggers and thresholds are our own working rules, not a finding: each opens a question and closes none. The form,
-/// a neutral description followed by a question that leaves the decision with the pupil, is that of [MosstonAshworth2008] ch. 10.
+/// a neutral description followed by a question that leaves the decision with the pupil, is the inclusion style's.
+/// Source: [MosstonAshworth2008] ch. 10, from memory.
 /// </remarks>
 internal static class ConferenceRules
 {
@@ -27,7 +28,7 @@ internal static class ConferenceRules
         foreach (var talk in recent.SelectMany(t => CueNeverTicked(pupil, t.Sets, t.Name, t.Task))) yield return talk;
         foreach (var talk in recent.SelectMany(t => Stayed(pupil, t.Sets, t.Name))) yield return talk;
         foreach (var talk in recent.SelectMany(t => DecidedAgainst(pupil, t.Sets, t.Name))) yield return talk;
-        foreach (var talk in recent.SelectMany(t => AllMatched(pupil, t.All, t.Name))) yield return talk;
+        foreach (var talk in recent.Where(t => t.Sets.Count > 0).SelectMany(t => AllMatched(pupil, t.All, t.Name))) yield return talk;
         foreach (var talk in recent.SelectMany(t => FarPredictions(pupil, t.Sets, t.Name))) yield return talk;
         foreach (var talk in recent.SelectMany(t => ChangedAfterOneTry(pupil, t.Sets, t.Name))) yield return talk;
         foreach (var talk in recent.SelectMany(t => HoldsEnd(pupil, t.Sets, t.Name))) yield return talk;
@@ -127,16 +128,16 @@ internal static class ConferenceRules
 
     private static IEnumerable<Conference> HoldsEnd(PupilEvidence pupil, IReadOnlyList<SetEvidence> sets, string task)
     {
-        var short_ = sets
+        var fell = sets
             .Where(s => s.Dose is { Kind: DoseKind.HoldS })
             .SelectMany(s => s.Trials.Where(t => t is { IsSuccess: false, HeldS: not null }).Select(t => (Set: s, Trial: t, ReachedFraction: t.HeldS!.Value / (double)s.Dose!.Amount)))
             .ToList();
-        var late = short_.Where(x => x.ReachedFraction >= 0.5).ToList();
-        var early = short_.Where(x => x.Trial.HeldS < 1).ToList();
-        if (late.Count >= 2 && 2 * late.Count > short_.Count)
-            yield return Talk(pupil, late[0].Set, VisitTopic.Cause, "HoldsEndLate", [task, late.Count, short_.Count], [], late.Select(x => x.Trial.EntryId));
-        else if (early.Count >= 2 && 2 * early.Count > short_.Count)
-            yield return Talk(pupil, early[0].Set, VisitTopic.Cause, "HoldsEndEarly", [task, early.Count, short_.Count], [], early.Select(x => x.Trial.EntryId));
+        var late = fell.Where(x => x.ReachedFraction >= 0.5).ToList();
+        var early = fell.Where(x => x.Trial.HeldS < 1).ToList();
+        if (late.Count >= 2 && 2 * late.Count > fell.Count)
+            yield return Talk(pupil, late[0].Set, VisitTopic.Cause, "HoldsEndLate", [task, late.Count, fell.Count], [], late.Select(x => x.Trial.EntryId));
+        else if (early.Count >= 2 && 2 * early.Count > fell.Count)
+            yield return Talk(pupil, early[0].Set, VisitTopic.Cause, "HoldsEndEarly", [task, early.Count, fell.Count], [], early.Select(x => x.Trial.EntryId));
     }
 
     private static SuccessBand BandOf(SetEvidence set) => DecisionCoding.BandOf(set.Success.SuccessCount, set.Success.TrialCount);

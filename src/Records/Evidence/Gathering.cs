@@ -45,6 +45,7 @@ internal sealed record Gathering(
                 .ToList(),
             Visits = lessons.SelectMany(l => l.VisitsByPupil[pupil.Id]).OrderBy(v => v.MadeAt).ThenBy(v => v.EntryId).ToList(),
             AbsentLessonIds = lessons.Where(l => l.AbsenceEntryIds.ContainsKey(pupil.Id)).Select(l => l.LessonId).ToList(),
+            AbsenceEntryIds = lessons.Where(l => l.AbsenceEntryIds.ContainsKey(pupil.Id)).Select(l => l.AbsenceEntryIds[pupil.Id]).ToList(),
             EmptyLessonIds = lessons
                 .Where(l => l.Sets.Count > 0 && !written.Contains(l.LessonId) && !l.AbsenceEntryIds.ContainsKey(pupil.Id))
                 .Select(l => l.LessonId)

@@ -32,6 +32,12 @@ public sealed record LessonEvidence
     /// <summary>Whom to ask what: safety first, then those of whom least is known; at most two a pupil.</summary>
     public required IReadOnlyList<Conference> Conferences { get; init; }
 
+    /// <summary>Pupils marked absent, by label.</summary>
+    public IReadOnlyList<Guid> AbsentPupilIds => Pupils.Where(p => p.AbsentLessonIds.Count > 0).Select(p => p.PupilId).ToList();
+
+    /// <summary>Pupils not marked absent of whom nothing is written, by label.</summary>
+    public IReadOnlyList<Guid> UnwrittenPupilIds => Pupils.Where(p => p.SetCount == 0 && p.AbsentLessonIds.Count == 0).Select(p => p.PupilId).ToList();
+
     /// <summary>Entries that hold but could be counted nowhere: no pupil, task or set.</summary>
     public required IReadOnlyList<Guid> UncountedEntryIds { get; init; }
 

@@ -98,9 +98,20 @@ internal sealed record LessonReading(LessonRecord Record, int LessonNumber)
             PredictionEntryId = prediction?.EntryId,
             DecisionEntryId = decision?.EntryId,
             CueEntryIds = ticks.Select(e => e.Id).ToList(),
-            EntryIds = entries.OrderBy(e => e.Id).Select(e => e.Id).ToList(),
+            EntryIds = entries.OrderBy(PlaceInSet).Select(e => e.Id).ToList(),
         };
     }
+
+    // As a sheet is filled in, so that a corrected entry stands where the first one stood.
+    private static (int Kind, int Number, int Trial) PlaceInSet(Entry e) => e.Fact switch
+    {
+        Choice => (0, 0, 0),
+        Prediction => (1, 0, 0),
+        Trial => (2, e.TrialNumber ?? 0, 0),
+        CueTick tick => (3, tick.CueNumber, e.TrialNumber ?? 0),
+        TeacherCheck check => (4, check.CueNumber, e.TrialNumber ?? 0),
+        _ => (5, 0, 0),
+    };
 
     private static bool IsOffered(LessonRecord record, Guid pupilId, Level level) =>
         Offer.LevelsFor([level], record.School.Policy, record.Restrictions.Where(r => r.PupilId == pupilId), record.Lesson.Date).Count > 0;

@@ -18,6 +18,9 @@ public sealed record PupilEvidence
     /// <summary>Lessons in which the pupil was marked absent, in order.</summary>
     public IReadOnlyList<Guid> AbsentLessonIds { get; init; } = [];
 
+    /// <summary>The entries that say so.</summary>
+    public IReadOnlyList<Guid> AbsenceEntryIds { get; init; } = [];
+
     /// <summary>Lessons with entries of others but none of this pupil, who was not marked absent.</summary>
     public IReadOnlyList<Guid> EmptyLessonIds { get; init; } = [];
 

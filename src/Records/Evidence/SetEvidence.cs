@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using Slantwise.Engines.Statistics;
 using Slantwise.Records.Entries;
 using Slantwise.Records.Tasks;
@@ -101,13 +100,11 @@ public sealed record SetEvidence
     /// <summary>Predicted less actual best hold; none where there is nothing to compare.</summary>
     public double? PredictionErrorS => PredictedHoldS is { } predicted && TimedBest is { } best ? predicted - best.HeldS : null;
 
-    [JsonIgnore]
     internal PersonalBest? Best => PersonalBest.Of(Trials
         .Select(t => new HoldAttempt(t.HeldS, Dose is { Kind: DoseKind.HoldS, Amount: > 0 } dose ? (double)dose.Amount : null, t.IsSuccess))
         .ToList());
 
     // A hold that is only known to have reached the dose may have lasted longer: it cannot be compared.
-    [JsonIgnore]
     internal PersonalBest? TimedBest => Best is { IsLowerBound: false } best ? best : null;
 
     // A prediction above the trials is pointed out when it is written; compared, it would pass for overconfidence.
