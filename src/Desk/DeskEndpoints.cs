@@ -12,6 +12,7 @@ public static class DeskEndpoints
     public static WebApplication MapDesk(this WebApplication app)
     {
         app.UseExceptionHandler("/fault", createScopeForErrors: true);
+        app.UseStatusCodePagesWithReExecute("/missing", createScopeForStatusCodePages: true);
         app.UseRequestLocalization();
         app.Use(KeepAskedLanguage);
         app.UseAntiforgery();

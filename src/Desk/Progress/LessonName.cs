@@ -17,7 +17,10 @@ public static class LessonName
     /// <param name="today">The day it is named on.</param>
     public static string Day(DateOnly day, DateOnly today)
     {
-        var date = day.ToString(day.Year == today.Year ? "dddd d MMMM" : "dddd d MMMM yyyy", CultureInfo.CurrentCulture);
+        var culture = CultureInfo.CurrentCulture;
+        var date = day.Year == today.Year
+            ? DeskWords.Say("WeekdayAndDate", day.ToString("dddd", culture), day.ToString("M", culture))
+            : day.ToString("D", culture);
         return (day.DayNumber - today.DayNumber) switch
         {
             0 => DeskWords.Say("DayToday", date),

@@ -1,0 +1,87 @@
+using Microsoft.AspNetCore.Components;
+using Slantwise.Records.Checks;
+using Slantwise.Records.Tasks;
+using static Slantwise.Desk.Words.DeskWords;
+
+namespace Slantwise.Desk.Pages.Tasks;
+
+/// <summary>Writes a task: what it is, its cues, its levels.</summary>
+public partial class TaskEditor
+{
+    private TaskDraft? _draft;
+    private (int Index, LevelDraft Level)? _removed;
+    private Guid? _freshId;
+    private bool _isDirty;
+    private bool _isSaved;
+    private string? _failure;
+
+    /// <summary>The task to edit; none for a new one.</summary>
+    [Parameter]
+    public Guid? Id { get; set; }
+
+    private string Title => string.IsNullOrWhiteSpace(_draft?.Name) ? Say("NewTask") : _draft.Name;
+
+    private IReadOnlyList<Finding> Findings => TaskCheck.Of(_draft!.ToTask());
+
+    /// <inheritdoc />
+    protected override async Task LoadAsync()
+    {
+        // The address of a new task becomes its own on the first save; what is on the page stays.
+        if (_draft is not null && _draft.Id == Id) return;
+        _draft = Id is not { } id ? new TaskDraft(Desk.SchoolId, Desk.NewId())
+            : await Desk.Store.FindTaskAsync(Desk.SchoolId, id) is { } task ? TaskDraft.Of(task)
+            : null;
+        (_isDirty, _isSaved, _failure, _removed) = (false, false, null, null);
+    }
+
+    private void Touch() => (_isDirty, _isSaved) = (true, false);
+
+    private void Add()
+    {
+        var last = _draft!.Levels.LastOrDefault();
+        var level = new LevelDraft(Desk.NewId()) { DoseKind = last?.DoseKind ?? DoseKind.HoldS };
+        _draft.Levels.Add(level);
+        _freshId = level.Id;
+        Touch();
+    }
+
+    private void Move(int index, int by)
+    {
+        var levels = _draft!.Levels;
+        (levels[index], levels[index + by]) = (levels[index + by], levels[index]);
+        Touch();
+    }
+
+    private void Double(int index)
+    {
+        var copy = LevelDraft.Of(_draft!.Levels[index].ToLevel(), Desk.NewId());
+        _draft.Levels.Insert(index + 1, copy);
+        _freshId = copy.Id;
+        Touch();
+    }
+
+    private void Remove(int index)
+    {
+        _removed = (index, _draft!.Levels[index]);
+        _draft.Levels.RemoveAt(index);
+        Touch();
+    }
+
+    private void PutBack()
+    {
+        if (_removed is not { } removed) return;
+        _draft!.Levels.Insert(Math.Min(removed.Index, _draft.Levels.Count), removed.Level);
+        _removed = null;
+        Touch();
+    }
+
+    private async Task SaveAsync()
+    {
+        _failure = Findings.Any(f => f.Severity == FindingSeverity.Refused)
+            ? Say("FixFirst")
+            : await Desk.TryAsync(() => Desk.Store.SaveTaskAsync(_draft!.ToTask()));
+        if (_failure is not null) return;
+        (_isDirty, _isSaved) = (false, true);
+        if (Id is null) Navigation.NavigateTo($"/tasks/{_draft!.Id}", replace: true);
+    }
+}

@@ -1,0 +1,33 @@
+using System.Globalization;
+using Slantwise.Records.Schools;
+using Slantwise.Records.Sheets;
+using Slantwise.Records.Tasks;
+
+namespace Slantwise.Desk.Words;
+
+/// <summary>Doses, levels and demands in words.</summary>
+public static class TaskWords
+{
+    /// <summary>How much makes a success: "hold 5 s", "10 times".</summary>
+    /// <param name="dose">Any dose.</param>
+    public static string Of(Dose dose) =>
+        DeskWords.Say("Dose" + dose.Kind, dose.Amount.ToString("0.##", CultureInfo.CurrentCulture));
+
+    /// <summary>A level with its dose.</summary>
+    /// <param name="level">Any level.</param>
+    public static string Of(Level level) => DeskWords.Say("LevelAndDose", level.Name, Of(level.Dose));
+
+    /// <summary>What a policy rules out of a level.</summary>
+    /// <param name="level">Any level.</param>
+    /// <param name="policy">The school's policy.</param>
+    /// <returns>A sentence; none if the level is allowed.</returns>
+    public static string? WhyRemoved(Level level, SafetyPolicy policy)
+    {
+        var demands = level.Demands.Where(d => !Offer.IsAllowed(d, policy)).Select(Of).ToList();
+        return demands.Count == 0 ? null : DeskWords.Say("RemovedByPolicy", string.Join(", ", demands));
+    }
+
+    /// <summary>A demand on the body.</summary>
+    /// <param name="demand">Any demand.</param>
+    public static string Of(BodyDemand demand) => DeskWords.Say("Demand" + demand);
+}
