@@ -6,7 +6,7 @@ namespace Slantwise.Records.Roster;
 /// <summary>Reads the OneRoster 1.2 CSV set: who is a student in which class, and nothing more.</summary>
 /// <remarks>
 /// Of <c>users.csv</c> only the id, the status and the names are read; e-mail addresses, birth dates and other identifiers never leave the text.
-/// Source: [OneRoster12Csv] section 4, names of files and columns. The enumerations and the values of the manifest are from memory.
+/// Source: [OneRoster2022] tables of the CSV binding, names of files and columns. The enumerations and the values of the manifest are from memory.
 /// </remarks>
 internal static class OneRosterFiles
 {

@@ -7,7 +7,7 @@ namespace Slantwise.Records.Roster;
 /// <remarks>
 /// Plain tables have a heading line; columns in any order, in English or Spanish; separated by commas, semicolons or tabs.
 /// Of the OneRoster set <c>users.csv</c>, <c>classes.csv</c> and <c>enrollments.csv</c> are needed, <c>roles.csv</c> and <c>manifest.csv</c> are read, others are passed over.
-/// Source: [OneRoster12Csv] section 4, file and column names; [RFC4180] section 2.
+/// Source: [OneRoster2022] tables of the CSV binding; [RFC4180] section 2.
 /// </remarks>
 public static class RosterFiles
 {
