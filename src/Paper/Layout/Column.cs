@@ -6,18 +6,38 @@ internal static class Column
     // White space may grow to this many times itself on a page with room to spare, and no further: it still groups.
     private const double AiryFraction = 2;
 
-    /// <summary>The pages, each with its blocks in order and their places.</summary>
+    private const double StepMm = 4;
+
+    /// <summary>The pages, each with its blocks in order and their places; as few as can be, filled from the first on.</summary>
     /// <param name="blocks">At least one.</param>
     /// <param name="later">What stands first on every page but the first.</param>
     /// <param name="topMm">Where the first block of a page begins.</param>
     /// <param name="bottomMm">Where the room ends.</param>
-    public static IReadOnlyList<IReadOnlyList<Placed>> Pages(IReadOnlyList<Block> blocks, Block later, double topMm, double bottomMm)
+    public static IReadOnlyList<IReadOnlyList<Placed>> Pages(IReadOnlyList<Block> blocks, Block later, double topMm, double bottomMm) =>
+        Broken(blocks, later, topMm, bottomMm - topMm, bottomMm);
+
+    /// <summary>The pages as <see cref="Pages"/> gives them, but each about as full as the others.</summary>
+    public static IReadOnlyList<IReadOnlyList<Placed>> EvenPages(IReadOnlyList<Block> blocks, Block later, double topMm, double bottomMm)
+    {
+        var pages = Broken(blocks, later, topMm, bottomMm - topMm, bottomMm);
+        // The least room a page that needs no page more.
+        for (var room = bottomMm - topMm - StepMm; pages.Count > 1 && room > 0; room -= StepMm)
+        {
+            var evener = Broken(blocks, later, topMm, room, bottomMm);
+            if (evener.Count > pages.Count) break;
+            pages = evener;
+        }
+        return pages;
+    }
+
+    private static List<IReadOnlyList<Placed>> Broken(
+        IReadOnlyList<Block> blocks, Block later, double topMm, double roomMm, double bottomMm)
     {
         var pages = new List<IReadOnlyList<Placed>>();
         for (var next = 0; next < blocks.Count;)
         {
             Block[] first = pages.Count == 0 ? [] : [later];
-            var count = CountThatFits(first, blocks, next, bottomMm - topMm);
+            var count = CountThatFits(first, blocks, next, roomMm);
             pages.Add(Place([.. first, .. WithHeads(blocks.Skip(next).Take(count))], topMm, bottomMm));
             next += count;
         }
@@ -66,11 +86,5 @@ internal static class Column
             y += height;
         }
         return placed;
-    }
-
-    /// <summary>A block where it stands on its page.</summary>
-    internal sealed record Placed(Block Block, double TopMm, double HeightMm)
-    {
-        public void DrawOn(Sketch sketch) => Block.Draw(sketch, TopMm, HeightMm);
     }
 }

@@ -16,6 +16,8 @@ internal sealed record PageFrame(double WidthMm, double HeightMm)
 
     public double RoomMm => RightMm - LeftMm;
 
+    /// <summary>The page of a paper size.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Paper is A4 or Letter.</exception>
     public static PageFrame Of(PaperSize size) => size switch
     {
         PaperSize.A4 => new(210, 297),

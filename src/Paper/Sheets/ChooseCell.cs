@@ -34,6 +34,16 @@ internal sealed class ChooseCell(
 
     private bool Predicts => content.Predicts != PredictionKind.Nothing;
 
+    /// <summary>What the cell asks for, as keys of our words.</summary>
+    public IEnumerable<string> Asks
+    {
+        get
+        {
+            if (numbers.Count > 0) yield return "ChooseHint";
+            if (Predicts) yield return "GuessHint";
+        }
+    }
+
     public double LeastMm => MostRingMm + (Predicts ? BetweenMm + GuessMm : 0);
 
     public void DrawOn(Sketch sketch, double left, double top, double height)

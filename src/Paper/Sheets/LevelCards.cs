@@ -12,15 +12,17 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
     private const double DiscMm = 4;
     private const double WideMm = 52;
     private const int TallLineCount = 5;
+    private const double AgreementMm = 18;
 
     public IEnumerable<Block> Blocks()
     {
-        yield return Headings.Block(words["Start"], words["StartHint"], frame) with { GapMm = 4 };
         if (offered.Count == 0)
         {
+            yield return Headings.Block(words["Agree"], words["AgreeHint"], frame) with { GapMm = 4 };
             yield return Agreement();
             yield break;
         }
+        yield return Headings.Block(words["Start"], words["StartHint"], frame) with { GapMm = 4 };
         var cards = Arranged();
         for (var i = 0; i < cards.Count; i++)
             yield return cards[i] with { GapMm = i == 0 ? 2 : GutterMm };
@@ -90,15 +92,6 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
         sketch.Paragraph(textLeft, top + height - PadMm - dose.Count * TypeScale.LineMm(TypeScale.BodyPt), dose, TypeScale.BodyPt, weight: TextWeight.Bold);
     }
 
-    private Block Agreement()
-    {
-        var lines = TextMeasure.Lines(words["Agree"], frame.RoomMm - 2 * PadMm, TypeScale.BodyPt);
-        return new Block(2 * PadMm + lines.Count * TypeScale.LineMm(TypeScale.BodyPt) + 11, (sketch, top, height) =>
-        {
-            sketch.Field(frame.LeftMm, top, frame.RoomMm, height, 2.5);
-            sketch.Paragraph(frame.LeftMm + PadMm, top + PadMm, lines, TypeScale.BodyPt);
-            sketch.Rule(frame.LeftMm + PadMm, frame.RightMm - PadMm, top + height - PadMm - 1, Tone.Faint, Sketch.EdgeMm);
-        })
-        { GapMm = 2 };
-    }
+    // A card like the others, to be filled in.
+    private Block Agreement() => new(AgreementMm, (sketch, top, height) => sketch.Field(frame.LeftMm, top, frame.RoomMm, height, 2.5)) { GapMm = 2 };
 }

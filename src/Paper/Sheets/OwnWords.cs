@@ -9,18 +9,18 @@ internal static class OwnWords
 {
     // Wide enough for a ten-year-old's hand.
     private const double LineMm = 9;
-    private const int LeastCount = 1;
     private const int MostCount = 4;
 
-    public static Block Block(PageFrame frame, PaperWords words)
+    public static Block Block(int leastCount, PageFrame frame, PaperWords words)
     {
         var heading = Headings.Block(words["OwnWords"], words["OwnWordsHint"], frame);
-        return new Block(heading.LeastMm + LeastCount * LineMm, (sketch, top, height) =>
+        return new Block(heading.LeastMm + leastCount * LineMm, (sketch, top, height) =>
         {
             heading.Draw(sketch, top, heading.LeastMm);
-            var count = (int)((height - heading.LeastMm + 0.01) / LineMm);
-            for (var i = 1; i <= count; i++) sketch.Rule(frame.LeftMm, frame.RightMm, top + heading.LeastMm + i * LineMm, Tone.Faint, Sketch.EdgeMm);
+            var room = height - heading.LeastMm;
+            var count = (int)(room / LineMm + 0.01);
+            for (var i = 1; i <= count; i++) sketch.Rule(frame.LeftMm, frame.RightMm, top + heading.LeastMm + i * room / count, Tone.Faint, Sketch.EdgeMm);
         })
-        { StretchMm = (MostCount - LeastCount) * LineMm, GapMm = 4 };
+        { StretchMm = (MostCount - leastCount) * LineMm, GapMm = 4 };
     }
 }

@@ -15,17 +15,16 @@ internal sealed class PupilSheets(LessonRecord record, SheetContent content, Pag
     /// <summary>One pupil's pages, or those of a sheet without a name.</summary>
     public IReadOnlyList<Scene> Of(Pupil? pupil)
     {
-        var tasks = content.Tasks.Select((task, i) => Blocks(task, i + 1, OfferedLevel.Of(task, record, pupil))).ToList();
+        var tasks = content.Tasks.Select((task, i) => (Task: task, Blocks: Blocks(task, i + 1, OfferedLevel.Of(task, record, pupil)))).ToList();
         // A sheet of one page says nothing about pages; whether it is one shows when it is laid out without that line.
         var pages = LaidOut(tasks, new SheetHeader(record, pupil, frame, words, isPaged: tasks.Count > 1), pupil);
         return pages.Count == tasks.Count ? pages : LaidOut(tasks, new SheetHeader(record, pupil, frame, words, isPaged: true), pupil);
     }
 
-    private List<Scene> LaidOut(List<IReadOnlyList<Block>> tasks, SheetHeader header, Pupil? pupil)
+    private List<Scene> LaidOut(List<(SheetTask Task, IReadOnlyList<Block> Blocks)> tasks, SheetHeader header, Pupil? pupil)
     {
         var top = frame.TopMm + header.HeightMm + UnderHeaderMm;
-        var pages = tasks.SelectMany((blocks, task) =>
-            Column.Pages(blocks, Again(content.Tasks[task]), top, frame.BottomMm).Select(page => (Task: content.Tasks[task], Blocks: page))).ToList();
+        var pages = tasks.SelectMany(t => Fewest(t.Blocks, Again(t.Task), top).Select(page => (t.Task, Blocks: page))).ToList();
         return [.. pages.Select((page, i) =>
         {
             var sketch = new Sketch();
@@ -52,6 +51,14 @@ internal sealed class PupilSheets(LessonRecord record, SheetContent content, Pag
         .. new LevelCards(offered, frame, words).Blocks(),
         .. new CueList(task.Cues, frame, words).Blocks(),
         .. new SetRows(content, task, offered, frame, words).Blocks(),
-        OwnWords.Block(frame, words),
     ];
+
+    // Two lines for the pupil's own words, or one where that saves a page.
+    private IReadOnlyList<IReadOnlyList<Placed>> Fewest(IReadOnlyList<Block> blocks, Block later, double topMm)
+    {
+        var roomy = Column.EvenPages([.. blocks, OwnWords.Block(2, frame, words)], later, topMm, frame.BottomMm);
+        if (roomy.Count == 1) return roomy;
+        var close = Column.EvenPages([.. blocks, OwnWords.Block(1, frame, words)], later, topMm, frame.BottomMm);
+        return close.Count < roomy.Count ? close : roomy;
+    }
 }

@@ -67,7 +67,7 @@ internal sealed class SetRows
         var columns = new[]
         {
             (Left: ChooseLeftMm, Word: _words["Choose"],
-                Hint: Hint(_content.Predicts == PredictionKind.Nothing ? "ChooseHint" : "ChooseGuessHint", _choose.WidthMm)),
+                Hint: [.. _choose.Asks.SelectMany(key => Hint(key, _choose.WidthMm))]),
             (Left: TryLeftMm, Word: _words["Try"], Hint: Hint(_isHeld ? "TryHoldHint" : "TryHint", _try.WidthMm)),
             (Left: DecideLeftMm, Word: _words["Decide"], Hint: Hint("DecideHint", _frame.RightMm - DecideLeftMm)),
         };
