@@ -26,6 +26,7 @@ public static class SimulationFiles
     {
         var keys = new SimulationKeys(simulated);
         var current = simulated.Entries.GroupBy(entry => entry.LessonId).SelectMany(EntryLog.Current).ToList();
+        var present = current.Where(entry => entry.Fact is Presence { IsPresent: true }).ToLookup(entry => entry.PupilId);
         return new SortedDictionary<string, string>(StringComparer.Ordinal)
         {
             ["entries.jsonl"] = string.Concat(simulated.Entries.Select(entry => JsonSerializer.Serialize(entry, EntryLines) + "\n")),
@@ -48,7 +49,7 @@ public static class SimulationFiles
                 ["pupil", "id", "lessons_present", "restrictions"],
                 simulated.Plan.Pupils.Select(pupil => (object?[])
                 [
-                    pupil.Code, pupil.Id, current.Count(e => e.PupilId == pupil.Id && e.Fact is Presence { IsPresent: true }),
+                    pupil.Code, pupil.Id, present[pupil.Id].Count(),
                     string.Join(' ', simulated.Plan.Restrictions.Where(r => r.PupilId == pupil.Id).Select(r => r.Without)),
                 ])),
             ["levels.csv"] = Table(

@@ -11,7 +11,7 @@ public sealed class ClassSimulatorLawsTests
     [Fact]
     public void Run_ManyPupils_SuccessShareOfEachLevelIsTheModels()
     {
-        var simulated = ClassSimulator.Run(SimulationPlans.Unit(seed: 41, pupils: 1500) with { Mess = PaperMess.None });
+        var simulated = ClassSimulator.Run(SimulationPlans.Unit(seed: 41, pupils: 800) with { Mess = PaperMess.None });
         var pupils = simulated.Truth.Pupils.ToDictionary(p => p.PupilId);
         var levels = simulated.Truth.Levels.ToDictionary(l => l.Level.Id);
         var lessons = simulated.Plan.Lessons.Select((l, i) => (l.Lesson.Id, i)).ToDictionary(l => l.Id, l => l.i);

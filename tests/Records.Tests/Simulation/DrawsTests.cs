@@ -64,6 +64,11 @@ public sealed class DrawsTests
     }
 
     [Fact]
+    public void Mix_PublishedSeed_GivesThePublishedNumber() =>
+        // The first output of SplitMix64 for this seed, as the task page of Rosetta Code prints it (from memory).
+        Assert.Equal(6457827717110365317UL, Draws.Mix(1234567));
+
+    [Fact]
     public void Shuffled_OfAList_KeepsEveryItem()
     {
         var draws = Draws.For(20260105, 4);
