@@ -17,7 +17,7 @@ export function attach(rootId, page) {
   const cells = () => [...root.querySelectorAll('input[data-cell]')];
   const cellOf = key => key ? root.querySelector(`input[data-cell="${key}"]`) : null;
   const isCell = element => element instanceof HTMLInputElement && 'cell' in element.dataset;
-  const agreed = cell => shown.get(cell) ?? cell.defaultValue;
+  const agreed = cell => shown.get(cell) ?? cell.dataset.opening;
 
   function focus(cell) {
     if (!cell) return;
