@@ -2,7 +2,7 @@ namespace Slantwise.Records.Roster;
 
 /// <summary>Short codes for pupils: three signs and a check sign ("R7MK"), the same for the same school and order, telling nothing about the pupil.</summary>
 /// <remarks>
-/// The 23 signs leave out what is mistaken for another in handwriting (0 1 4 and the letters B G I O Q S U V Z) and the vowels, so that no code is a word.
+/// The 23 signs leave out what is mistaken for another in handwriting (0 1 and the letters B G I O Q S U V Z) and the vowels, so that no code is a word.
 /// 23 is prime: with the weights 1, 2, 3… the sum of all signs is a multiple of 23, which catches any one wrong sign and any two signs swapped.
 /// Codes are numbered, not derived from names or ids: a code made from a name could be tried against a list of names.
 /// </remarks>

@@ -7,8 +7,7 @@ internal static class RosterDrafts
 {
     public static RosterReading Finish(IReadOnlyList<RosterDraft> drafts, IReadOnlyList<RosterClass> classes, bool isOneRoster, List<Finding> findings)
     {
-        var kept = WithoutRepeats(drafts, findings);
-        RefuseContradictions(kept, findings);
+        var kept = WithoutContradictions(WithoutRepeats(drafts, findings), findings);
         var letters = LettersByPupil(kept);
         var rows = kept.Select(d => RowOf(d, letters.GetValueOrDefault(d.Identity))).ToList();
         FlagSharedLabels(rows, findings);
@@ -37,21 +36,29 @@ internal static class RosterDrafts
     }
 
     // One pupil in several classes must be one pupil: the same code and name wherever the id stands, and no code under two ids.
-    private static void RefuseContradictions(List<RosterDraft> kept, List<Finding> findings)
+    private static List<RosterDraft> WithoutContradictions(List<RosterDraft> drafts, List<Finding> findings)
     {
         var byIdentity = new Dictionary<string, RosterDraft>();
         var byCode = new Dictionary<string, RosterDraft>(StringComparer.OrdinalIgnoreCase);
-        foreach (var draft in kept)
+        var kept = new List<RosterDraft>();
+        foreach (var draft in drafts)
         {
-            if (!byIdentity.TryAdd(draft.Identity, draft) && !SameNames(draft, byIdentity[draft.Identity]))
+            if (byIdentity.TryGetValue(draft.Identity, out var same) && !SameNames(draft, same))
             {
-                findings.Add(Finding.Refused("PupilNamedTwice", draft.Place, draft.PupilKey ?? draft.Code ?? "", byIdentity[draft.Identity].Place));
+                findings.Add(Finding.Refused("PupilNamedTwice", draft.Place, draft.PupilKey ?? draft.Code ?? "", same.Place));
             }
-            if (draft.Code is { } code && !byCode.TryAdd(code, draft) && byCode[code].Identity != draft.Identity)
+            else if (draft.Code is { } code && byCode.TryGetValue(code, out var other) && other.Identity != draft.Identity)
             {
-                findings.Add(Finding.Refused("CodeTwice", draft.Place, code, byCode[code].Place));
+                findings.Add(Finding.Refused("CodeTwice", draft.Place, code, other.Place));
+            }
+            else
+            {
+                byIdentity.TryAdd(draft.Identity, draft);
+                if (draft.Code is not null) byCode.TryAdd(draft.Code, draft);
+                kept.Add(draft);
             }
         }
+        return kept;
     }
 
     private static bool SameNames(RosterDraft one, RosterDraft other) =>

@@ -11,7 +11,7 @@ public sealed record RosterReading
     /// <summary>The classes, each once, in the order met.</summary>
     public IReadOnlyList<RosterClass> Classes { get; init; } = [];
 
-    /// <summary>The good rows, in the order met. Rows with a refused finding are not among them.</summary>
+    /// <summary>The good rows, in the order met. Rows that could not be read are not among them.</summary>
     public IReadOnlyList<RosterRow> Rows { get; init; } = [];
 
     /// <summary>What is to be said, in the order met. One refused finding refuses the whole import.</summary>

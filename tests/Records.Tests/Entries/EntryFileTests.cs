@@ -59,11 +59,11 @@ public sealed class EntryFileTests
     [Fact]
     public void Read_SpanishHeadingsAndSingleTrials_AreUnderstood()
     {
-        var reading = Read("código;tarea;serie;nivel;pronóstico;intento1;intento3;claves;decisión;motivo\nB2;2;1;1;2;1;0;-;más fácil;cansado\n");
+        var reading = Read("código;tarea;serie;nivel;pronóstico;intento1;intento3;claves;decisión;motivo\nB2;2;1;2;2;1;0;-;más fácil;cansado\n");
         Assert.Empty(reading.Findings);
         Assert.Equal<EntryFact>(
             [
-                new Choice(RopeLevels[0].Id), new Prediction(2, null), new Trial(true), new Trial(false),
+                new Choice(RopeLevels[1].Id), new Prediction(2, null), new Trial(true), new Trial(false),
                 new CueTick(1, false), new CueTick(2, false), new Decision(NextLevel.Easier, "cansado"),
             ],
             reading.Entries.Select(e => e.Fact));
@@ -204,6 +204,17 @@ public sealed class EntryFileTests
         var reading = EntryFile.Read("log.jsonl", line.Replace(from, to), Taught, RecorderOf(Taught));
         Assert.Equal("JsonLineUnreadable", Assert.Single(reading.Findings).Key);
         Assert.Empty(reading.Entries);
+    }
+
+    [Theory]
+    [InlineData("{\"kind\":\"prediction\",\"successCount\":3}", true)]
+    [InlineData("{\"kind\":\"cueTick\",\"cueNumber\":1}", false)]
+    public void Read_JsonFactWithAPartLeftOut_TakesOnlyPartsThatMayBeEmpty(string fact, bool isTaken)
+    {
+        var line = EntryFile.WriteJsonLines([RecorderOf(Taught, EntrySource.Floor).Put(Alba.Id, BalanceId, 1, null, new Choice(BalanceLevels[0].Id))!]);
+        var at = line.IndexOf("{\"kind\"", StringComparison.Ordinal);
+        var text = line[..at] + fact + line[(line.IndexOf('}', at) + 1)..];
+        Assert.Equal(isTaken, EntryFile.Read("log.jsonl", text, Taught, RecorderOf(Taught)).CanAppend);
     }
 
     [Fact]

@@ -19,7 +19,7 @@ public sealed class PupilCodeTests
         Gen.Long[0, 1_000_000_000].Sample(number =>
         {
             var code = PupilCode.Of(number);
-            Assert.All(code, c => Assert.DoesNotContain(c, "01BGIOQSUVZAE4"));
+            Assert.All(code, c => Assert.DoesNotContain(c, "01BGIOQSUVZAE"));
             Assert.True(PupilCode.IsMade(code));
             Assert.True(PupilCode.IsMade(code.ToLowerInvariant()));
         });
