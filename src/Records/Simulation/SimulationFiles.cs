@@ -27,19 +27,20 @@ public static class SimulationFiles
         var keys = new SimulationKeys(simulated);
         var current = simulated.Entries.GroupBy(entry => entry.LessonId).SelectMany(EntryLog.Current).ToList();
         var present = current.Where(entry => entry.Fact is Presence { IsPresent: true }).ToLookup(entry => entry.PupilId);
+        var sets = Sets(current, keys).ToList();
         return new SortedDictionary<string, string>(StringComparer.Ordinal)
         {
             ["entries.jsonl"] = string.Concat(simulated.Entries.Select(entry => JsonSerializer.Serialize(entry, EntryLines) + "\n")),
             ["trials.csv"] = Table(
                 ["pupil", "level", "task", "dose", "lesson", "set", "trial", "success", "held_s", "predicted_count", "predicted_hold_s"],
-                Sets(current, keys).SelectMany(set => set.Trials.Select(trial => (object?[])
+                sets.SelectMany(set => set.Trials.Select(trial => (object?[])
                 [
                     set.Pupil, set.Level.Number, set.Level.TaskNumber, set.Level.Truth.Level.Dose.Amount, set.Lesson, set.Set,
                     trial.Number, trial.Fact.IsSuccess ? 1 : 0, trial.Fact.HeldS, set.Prediction?.SuccessCount, set.Prediction?.HoldS,
                 ]))),
             ["predictions.csv"] = Table(
                 ["pupil", "level", "task", "lesson", "set", "predicted_count", "predicted_hold_s", "trials", "successes", "best_hold_s", "decision"],
-                Sets(current, keys).Where(set => set.Prediction is not null).Select(set => (object?[])
+                sets.Where(set => set.Prediction is not null).Select(set => (object?[])
                 [
                     set.Pupil, set.Level.Number, set.Level.TaskNumber, set.Lesson, set.Set, set.Prediction!.SuccessCount, set.Prediction.HoldS,
                     set.Trials.Count, set.Trials.Count(trial => trial.Fact.IsSuccess), set.Trials.Max(trial => trial.Fact.HeldS),
