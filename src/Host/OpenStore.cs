@@ -2,7 +2,8 @@ using System.CommandLine;
 using Slantwise.Host.Answers;
 using Slantwise.Records;
 using Slantwise.Records.Schools;
-using Slantwise.Storage;
+using Slantwise.Storage.Postgres;
+using Slantwise.Storage.Sqlite;
 
 namespace Slantwise.Host;
 
@@ -23,13 +24,27 @@ internal sealed class OpenStore : IAsyncDisposable
         var folder = DataFolder.Of(parsed, options);
         if (Connection(parsed, options) is { } connection)
         {
-            if (!connection.Contains('=')) throw Refusal.Of("PostgresConnection", connection);
-            var postgres = await PostgresStore.OpenAsync(connection, TimeProvider.System, cancel);
-            return new OpenStore(postgres, postgres, folder);
+            try
+            {
+                var postgres = await PostgresStore.OpenAsync(connection, TimeProvider.System, cancel);
+                return new OpenStore(postgres, postgres, folder);
+            }
+            catch (ArgumentException)
+            {
+                // Not repeated: it may hold a password.
+                throw Refusal.Of("PostgresConnection");
+            }
         }
         folder.MakeDatabaseFile();
-        var sqlite = await SqliteStore.OpenAsync(folder.DatabaseFile, TimeProvider.System, cancel);
-        return new OpenStore(sqlite, sqlite, folder);
+        try
+        {
+            var sqlite = await SqliteStore.OpenAsync(folder.DatabaseFile, TimeProvider.System, cancel);
+            return new OpenStore(sqlite, sqlite, folder);
+        }
+        catch (InvalidDataException failure)
+        {
+            throw Refusal.Of("DatabaseForeign", folder.DatabaseFile, ErrorWords.OneLine(failure.Message));
+        }
     }
 
     /// <summary>Opens the store for a command that needs something in it.</summary>

@@ -2,6 +2,7 @@ using System.Data.Common;
 using Microsoft.Data.Sqlite;
 using Npgsql;
 using Slantwise.Host.Words;
+using Slantwise.Storage.Postgres;
 using SQLitePCL;
 
 namespace Slantwise.Host.Answers;
@@ -32,6 +33,7 @@ internal static class ErrorWords
         _ when Inner<SqliteException>(failure) is { } sqlite => (Of(sqlite), Refusal.NotPossible),
         _ when Inner<PostgresException>(failure) is { } said => (HostWords.Say("PostgresRefused", said.MessageText), Refusal.NotPossible),
         _ when Inner<DbException>(failure) is { } database => (HostWords.Say("DatabaseUnreachable", OneLine(database.Message)), Refusal.NotPossible),
+        PostgresToolException => (HostWords.Say("PostgresTool", OneLine(failure.Message)), Refusal.NotPossible),
         UnauthorizedAccessException => (HostWords.Say("NoPermission", OneLine(failure.Message)), Refusal.NotPossible),
         FileNotFoundException { FileName: { Length: > 0 } file } => (HostWords.Say("NoFile", file), Refusal.BadInput),
         DirectoryNotFoundException => (HostWords.Say("NoFolder", OneLine(failure.Message)), Refusal.BadInput),
@@ -58,5 +60,6 @@ internal static class ErrorWords
         return null;
     }
 
-    private static string OneLine(string message) => string.Join(' ', message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    /// <summary>A message without its line breaks.</summary>
+    public static string OneLine(string message) => string.Join(' ', message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -12,7 +12,7 @@ internal static class UsageRefusal
         var names = new List<string>();
         for (var at = parsed.CommandResult; at.Parent is System.CommandLine.Parsing.CommandResult parent; at = parent) names.Insert(0, at.Command.Name);
         var command = string.Join(' ', names.Prepend("slantwise"));
-        var said = string.Join(' ', parsed.Errors.Select(e => e.Message.Trim()).Distinct());
+        var said = ErrorWords.OneLine(string.Join(' ', parsed.Errors.Select(e => e.Message).Distinct()));
         return Refusal.Of("UsageWrong", said, command);
     }
 }

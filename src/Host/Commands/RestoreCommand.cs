@@ -20,7 +20,15 @@ internal static class RestoreCommand
             using var alone = OpenStore.IsPostgres(parsed, options) ? null : DataFolder.Of(parsed, options).Lock();
             await using var open = await OpenStore.MakeAsync(parsed, options, cancel);
             var aside = await PutAsideAsync(open, cancel);
-            await open.Store.RestoreAsync(source, cancel);
+            try
+            {
+                await open.Store.RestoreAsync(source, cancel);
+            }
+            catch (InvalidDataException failure)
+            {
+                if (aside is not null) File.Delete(aside);
+                throw Refusal.Of("NotABackup", source, ErrorWords.OneLine(failure.Message));
+            }
             var words = aside is null ? HostWords.Say("RestoreDone", source) : HostWords.Say("RestoreDoneAside", source, aside);
             Answer.Say(parsed, options, words, new { file = source, before = aside });
             return 0;
