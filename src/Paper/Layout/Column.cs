@@ -4,7 +4,7 @@ namespace Slantwise.Paper.Layout;
 internal static class Column
 {
     // White space may grow to this many times itself on a page with room to spare, and no further: it still groups.
-    private const double AiryFraction = 2;
+    private const double AiryFraction = 2.2;
 
     private const double StepMm = 4;
 

@@ -11,7 +11,8 @@ internal sealed class ChooseCell(
 {
     private const double MostRingMm = 8.6;
     private const double RingGapMm = 1.3;
-    private const double MostRingsMm = 46;
+    private const double MostRingsMm = 42.5;
+    private const double LeastWidthMm = 34;
     private const double GuessMm = 8.5;
     private const double GuessWidthMm = 13;
     private const double SpaceMm = 2;
@@ -29,7 +30,7 @@ internal sealed class ChooseCell(
     private double BoxLeftMm => TextMeasure.WidthMm(words["Guess"], TypeScale.BodyPt) + SpaceMm;
 
     public double WidthMm => Math.Max(
-        levelCount * _stepMm - RingGapMm,
+        Math.Max(LeastWidthMm, levelCount * _stepMm - RingGapMm),
         Predicts ? BoxLeftMm + GuessWidthMm + SpaceMm + TextMeasure.WidthMm(After, TypeScale.BodyPt) : 0);
 
     private bool Predicts => content.Predicts != PredictionKind.Nothing;

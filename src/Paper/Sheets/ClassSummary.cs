@@ -29,7 +29,8 @@ internal sealed class ClassSummary(
         var left = Items(words["Levels"], [.. offered.Select(l => (l.Number, $"{l.Level.Name}, {words.Dose(l.Level.Dose)}"))], levelsMm);
         var right = Items(words["Cues"], [.. task.Cues.Select((cue, i) => (i + 1, cue))], frame.RoomMm - GutterMm - levelsMm);
         var step = TypeScale.LineMm(TypeScale.SmallPt);
-        for (var i = 0; i < Math.Max(left.Count, right.Count); i++)
+        var count = Math.Max(left.Count, right.Count);
+        for (var i = 0; i < count; i++)
         {
             var row = i;
             yield return new Block(step, (sketch, top, _) =>
@@ -37,7 +38,7 @@ internal sealed class ClassSummary(
                 Item(sketch, left, row, frame.LeftMm, top);
                 Item(sketch, right, row, frame.LeftMm + levelsMm + GutterMm, top);
             })
-            { GapMm = i == 0 ? 1 : 0, StaysWithNext = i == 0 };
+            { GapMm = i == 0 ? 1 : 0, StaysWithNext = i < count - 1 };
         }
     }
 

@@ -14,7 +14,7 @@ internal sealed class CueList(IReadOnlyList<string> cues, PageFrame frame, Paper
     public IEnumerable<Block> Blocks()
     {
         if (cues.Count == 0) yield break;
-        yield return Headings.Block(words["CuesHead"], "", frame) with { GapMm = 4 };
+        yield return Headings.Block(words["CuesHead"], "", frame) with { GapMm = 3.4 };
 
         // Two beside one another while each is short enough to be read at a glance.
         var perRow = cues.Count > 1 && cues.All(c => Lines(c, 2).Count <= 2) ? 2 : 1;

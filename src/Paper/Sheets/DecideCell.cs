@@ -7,13 +7,13 @@ namespace Slantwise.Paper.Sheets;
 /// <summary>After a set: the cues to tick, what comes next, and why.</summary>
 internal sealed class DecideCell
 {
-    private const double SquareMm = 7;
+    private const double SquareMm = 6.6;
     private const double SquareGapMm = 2.6;
-    private const double PillMm = 7.4;
-    private const double PillGapMm = 1.4;
-    private const double PillPadMm = 1.8;
-    private const double BetweenMm = 2.2;
-    private const double BecauseMm = 7.5;
+    private const double PillMm = 7;
+    private const double PillGapMm = 1.2;
+    private const double PillPadMm = 1.6;
+    private const double BetweenMm = 1.8;
+    private const double BecauseMm = 7;
 
     private readonly int _cueCount;
     private readonly double _widthMm;

@@ -18,11 +18,11 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
     {
         if (offered.Count == 0)
         {
-            yield return Headings.Block(words["Agree"], words["AgreeHint"], frame) with { GapMm = 4 };
+            yield return Headings.Block(words["Agree"], words["AgreeHint"], frame) with { GapMm = 3.4 };
             yield return Agreement();
             yield break;
         }
-        yield return Headings.Block(words["Start"], words["StartHint"], frame) with { GapMm = 4 };
+        yield return Headings.Block(words["Start"], words["StartHint"], frame) with { GapMm = 3.4 };
         var cards = Arranged();
         for (var i = 0; i < cards.Count; i++)
             yield return cards[i] with { GapMm = i == 0 ? 2 : GutterMm };

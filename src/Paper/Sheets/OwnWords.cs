@@ -21,6 +21,6 @@ internal static class OwnWords
             var count = (int)(room / LineMm + 0.01);
             for (var i = 1; i <= count; i++) sketch.Rule(frame.LeftMm, frame.RightMm, top + heading.LeastMm + i * room / count, Tone.Faint, Sketch.EdgeMm);
         })
-        { StretchMm = (MostCount - leastCount) * LineMm, GapMm = 4 };
+        { StretchMm = (MostCount - leastCount) * LineMm, GapMm = 3.4 };
     }
 }

@@ -10,7 +10,7 @@ namespace Slantwise.Paper.Sheets;
 /// <summary>Makes the pages of one lesson's sheets, a pupil at a time.</summary>
 internal sealed class PupilSheets(LessonRecord record, SheetContent content, PageFrame frame, PaperWords words)
 {
-    private const double UnderHeaderMm = 5.5;
+    private const double UnderHeaderMm = 5;
 
     /// <summary>One pupil's pages, or those of a sheet without a name.</summary>
     public IReadOnlyList<Scene> Of(Pupil? pupil)

@@ -9,14 +9,14 @@ namespace Slantwise.Paper.Sheets;
 /// <summary>The sets as rows under three words that say what a pupil does: choose, try, check and decide.</summary>
 internal sealed class SetRows
 {
-    private const double NumberMm = 13;
+    private const double NumberMm = 12.5;
     private const double NumberPt = 20;
     private const double GutterMm = 5;
-    private const double LeastPadMm = 2.6;
-    private const double StretchMm = 9;
+    private const double LeastPadMm = 2.2;
+    private const double StretchMm = 12;
 
     // Of what a row is stretched by, this much is white above and below its cells, the rest their own.
-    private const double PadFraction = 0.4;
+    private const double PadFraction = 0.8;
 
     private readonly SheetContent _content;
     private readonly PageFrame _frame;
@@ -83,7 +83,7 @@ internal sealed class SetRows
             }
             sketch.Rule(_frame.LeftMm, _frame.RightMm, top + got, Tone.Ink, Sketch.EdgeMm);
         })
-        { GapMm = 4.5, StaysWithNext = true };
+        { GapMm = 4, StaysWithNext = true };
     }
 
     private IReadOnlyList<string> Hint(string key, double widthMm) => TextMeasure.Lines(_words[key], widthMm, TypeScale.SmallPt);

@@ -13,6 +13,9 @@ internal sealed class SheetHeader
     private const double BlankNameMm = 72;
     private const double PadMm = 2.5;
 
+    // As wide as a page's number gets: what has room for it has room for any.
+    private const int WidestPage = 88;
+
     private readonly PageFrame _frame;
     private readonly PaperWords _words;
     private readonly Pupil? _pupil;
@@ -20,6 +23,7 @@ internal sealed class SheetHeader
     private readonly IReadOnlyList<string> _name;
     private readonly string _code;
     private readonly IReadOnlyList<string> _lesson;
+    private readonly double _lessonRoomMm;
     private readonly bool _isCodeBeside;
 
     public SheetHeader(LessonRecord record, Pupil? pupil, PageFrame frame, PaperWords words, bool isPaged)
@@ -31,20 +35,30 @@ internal sealed class SheetHeader
         _code = pupil is null || label == pupil.Code ? "" : pupil.Code;
         _isCodeBeside = _name.Count == 1
             && TextMeasure.WidthMm(label, TypeScale.LeadPt, TextWeight.Bold) + CodeGapMm + TextMeasure.WidthMm(_code, TypeScale.SmallPt) <= nameRoom;
-        var lessonRoom = frame.RoomMm * (1 - NameFraction) - 4;
+        _lessonRoomMm = frame.RoomMm * (1 - NameFraction) - 4;
         _lesson =
         [
-            .. TextMeasure.Lines($"{record.Class.Name} · {words.Date(record.Lesson.Date)}", lessonRoom, TypeScale.SmallPt),
-            .. TextMeasure.Lines(record.Lesson.Title, lessonRoom, TypeScale.SmallPt),
+            .. TextMeasure.Lines($"{record.Class.Name} · {words.Date(record.Lesson.Date)}", _lessonRoomMm, TypeScale.SmallPt),
+            .. TextMeasure.Lines(record.Lesson.Title, _lessonRoomMm, TypeScale.SmallPt),
         ];
         var left = _name.Count * TypeScale.LineMm(TypeScale.LeadPt) + (_code.Length > 0 && !_isCodeBeside ? TypeScale.LineMm(TypeScale.SmallPt) : 0);
-        var right = (_lesson.Count + (isPaged ? 1 : 0)) * TypeScale.LineMm(TypeScale.SmallPt);
+        var right = Lesson(WidestPage, WidestPage).Count * TypeScale.LineMm(TypeScale.SmallPt);
         HeightMm = Math.Max(left, right) + PadMm;
     }
 
     public double HeightMm { get; }
 
     private static double CodeGapMm => 3;
+
+    // The page stands at the end of the last line if there is room, else on one of its own.
+    private IReadOnlyList<string> Lesson(int page, int pageCount)
+    {
+        if (!_isPaged) return _lesson;
+        var words = _words.Of("PageOf", page, pageCount);
+        var joined = $"{_lesson[^1]} · {words}";
+        var widest = $"{_lesson[^1]} · {_words.Of("PageOf", WidestPage, WidestPage)}";
+        return TextMeasure.WidthMm(widest, TypeScale.SmallPt) <= _lessonRoomMm ? [.. _lesson.SkipLast(1), joined] : [.. _lesson, words];
+    }
 
     public void DrawOn(Sketch sketch, int page, int pageCount)
     {
@@ -55,7 +69,7 @@ internal sealed class SheetHeader
         else if (_isCodeBeside) sketch.Words(right, baseline, _code, TypeScale.SmallPt, Tone.Muted);
         else sketch.Paragraph(_frame.LeftMm, _frame.TopMm + _name.Count * TypeScale.LineMm(TypeScale.LeadPt), [_code], TypeScale.SmallPt, Tone.Muted);
 
-        IReadOnlyList<string> lines = _isPaged ? [.. _lesson, _words.Of("PageOf", page, pageCount)] : _lesson;
+        var lines = Lesson(page, pageCount);
         // The first lines of both sides share a baseline.
         var lift = TypeScale.AscentMm(TypeScale.LeadPt) - TypeScale.AscentMm(TypeScale.SmallPt);
         sketch.Paragraph(_frame.RightMm, _frame.TopMm + lift, lines, TypeScale.SmallPt, Tone.Muted, anchor: TextAnchor.End);

@@ -9,7 +9,7 @@ internal sealed class TryCell(int trialCount, bool isHeld, PaperWords words)
 {
     private const double GapMm = 1.6;
     private const double LeastBoxMm = 11.5;
-    private const double MostBoxMm = 26;
+    private const double MostBoxMm = 27;
     private const double BoxWidthMm = 10;
 
     // The column is wide enough for its heading and for what it asks, however few the trials.

@@ -118,7 +118,7 @@ public class TaskSheetPagesTests
         var record = PaperLessons.Of(1, new SheetContent { Title = "Ropes", Tasks = [PaperLessons.Rope], SetCount = 4, TrialCount = 10 });
         var pages = TaskSheetPages.Of(record, A4);
         Assert.Equal(2, pages.Count);
-        Assert.Contains("page 2 of 2", pages[1].Words());
+        Assert.Contains("Balance 2 · page 2 of 2", pages[1].Words());
         Assert.Contains("Rope jumping", pages[1].Words());
         Assert.Contains("Choose", pages[1].Words());
         // Every set once, and room for each of its trials.
