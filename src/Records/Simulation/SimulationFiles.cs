@@ -1,7 +1,6 @@
 using System.Globalization;
-using System.Text.Json;
-using System.Text.Json.Serialization;
 using Slantwise.Records.Entries;
+using Slantwise.Records.Entries.Files;
 using Slantwise.Records.Tasks;
 
 namespace Slantwise.Records.Simulation;
@@ -13,12 +12,6 @@ namespace Slantwise.Records.Simulation;
 /// </remarks>
 public static class SimulationFiles
 {
-    private static readonly JsonSerializerOptions EntryLines = new(JsonSerializerDefaults.Web)
-    {
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
-    };
-
     /// <summary>Writes the files.</summary>
     /// <param name="simulated">What a simulation gave.</param>
     /// <returns>Text by file name: <c>entries.jsonl</c>, <c>trials.csv</c>, <c>predictions.csv</c>, <c>pupils.csv</c>, <c>levels.csv</c>, <c>truth.csv</c>.</returns>
@@ -30,7 +23,7 @@ public static class SimulationFiles
         var sets = Sets(current, keys).ToList();
         return new SortedDictionary<string, string>(StringComparer.Ordinal)
         {
-            ["entries.jsonl"] = string.Concat(simulated.Entries.Select(entry => JsonSerializer.Serialize(entry, EntryLines) + "\n")),
+            ["entries.jsonl"] = EntryFile.WriteJsonLines(simulated.Entries),
             ["trials.csv"] = Table(
                 ["pupil", "level", "task", "dose", "lesson", "set", "trial", "success", "held_s", "predicted_count", "predicted_hold_s"],
                 sets.SelectMany(set => set.Trials.Select(trial => (object?[])
