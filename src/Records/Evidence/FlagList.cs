@@ -36,6 +36,7 @@ internal static class FlagList
         }
         if (set is { PredictionEntryId: { } prediction, PredictedSuccessCount: { } predicted, PlannedTrialCount: { } planned } && predicted > planned)
             yield return Flag("FlagPredictionAboveTrials", [prediction], predicted, planned);
+        if (set.ImpossibleTimeEntryIds.Count > 0) yield return Flag("FlagImpossibleTime", set.ImpossibleTimeEntryIds, set.ImpossibleTimeEntryIds.Count);
         if (set.PlannedTrialCount is { } most && set.Trials.Count > most)
             yield return Flag("FlagMoreTrialsThanPlanned", set.Success.EntryIds, set.Trials.Count, most);
         if (set.Dose is not { Kind: DoseKind.HoldS } dose) yield break;

@@ -62,7 +62,7 @@ internal sealed record LessonReading(LessonRecord Record, int LessonNumber)
         var prediction = Fact<Prediction>(entries);
         var decision = Fact<Decision>(entries);
         var trials = entries.Where(e => e.Fact is Trial).OrderBy(e => e.TrialNumber)
-            .Select(e => new TrialEvidence(e.TrialNumber!.Value, ((Trial)e.Fact).IsSuccess, ((Trial)e.Fact).HeldS, e.Id))
+            .Select(e => new TrialEvidence(e.TrialNumber!.Value, ((Trial)e.Fact).IsSuccess, Possible(((Trial)e.Fact).HeldS), e.Id))
             .ToList();
         var ticks = entries.Where(e => e.Fact is CueTick).OrderBy(e => ((CueTick)e.Fact).CueNumber).ToList();
         var ticked = ticks.Select(e => (CueTick)e.Fact).Where(t => t.IsTicked).Select(t => t.CueNumber).ToList();
@@ -83,7 +83,7 @@ internal sealed record LessonReading(LessonRecord Record, int LessonNumber)
             Dose = level?.Dose,
             IsLevelOffered = choice is null || record.Sheet is null ? null : level is not null && IsOffered(record, key.Pupil, level),
             PredictedSuccessCount = prediction?.Fact.SuccessCount,
-            PredictedHoldS = prediction?.Fact.HoldS,
+            PredictedHoldS = Possible(prediction?.Fact.HoldS),
             Trials = trials,
             Success = success,
             PlannedTrialCount = record.Sheet?.Content.TrialCount,
@@ -97,6 +97,9 @@ internal sealed record LessonReading(LessonRecord Record, int LessonNumber)
             ChoiceEntryId = choice?.EntryId,
             PredictionEntryId = prediction?.EntryId,
             DecisionEntryId = decision?.EntryId,
+            ImpossibleTimeEntryIds = entries
+                .Where(e => e.Fact is Trial { HeldS: { } held } && Possible(held) is null || e.Fact is Prediction { HoldS: { } hold } && Possible(hold) is null)
+                .OrderBy(PlaceInSet).Select(e => e.Id).ToList(),
             CueEntryIds = ticks.Select(e => e.Id).ToList(),
             EntryIds = entries.OrderBy(PlaceInSet).Select(e => e.Id).ToList(),
         };
@@ -112,6 +115,9 @@ internal sealed record LessonReading(LessonRecord Record, int LessonNumber)
         TeacherCheck check => (4, check.CueNumber, e.TrialNumber ?? 0),
         _ => (5, 0, 0),
     };
+
+    // Checked when it is written; a log from elsewhere must not stop the rest from being read.
+    private static double? Possible(double? timeS) => timeS is { } s && s >= 0 && double.IsFinite(s) ? s : null;
 
     private static bool IsOffered(LessonRecord record, Guid pupilId, Level level) =>
         Offer.LevelsFor([level], record.School.Policy, record.Restrictions.Where(r => r.PupilId == pupilId), record.Lesson.Date).Count > 0;

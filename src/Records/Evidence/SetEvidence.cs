@@ -88,11 +88,14 @@ public sealed record SetEvidence
     /// <summary>The cue ticks' entries.</summary>
     public IReadOnlyList<Guid> CueEntryIds { get; init; } = [];
 
+    /// <summary>Entries with a time below 0 or no number at all; those times are left out.</summary>
+    public IReadOnlyList<Guid> ImpossibleTimeEntryIds { get; init; } = [];
+
     /// <summary>All entries of the set.</summary>
     public IReadOnlyList<Guid> EntryIds { get; init; } = [];
 
     /// <summary>Whether all trials the sheet asks for were written: only then a predicted count can be compared.</summary>
-    public bool IsComplete => PlannedTrialCount is { } planned ? Trials.Count >= planned : Trials.Count > 0;
+    public bool IsComplete => Trials.Count > 0 && Trials.Count >= (PlannedTrialCount ?? 0);
 
     /// <summary>Predicted less actual successes; none where there is nothing to compare.</summary>
     public int? PredictionErrorCount => IsCountComparable ? PredictedSuccessCount - Success.SuccessCount : null;

@@ -70,6 +70,27 @@ public sealed class FlagTests
     }
 
     [Fact]
+    public void Flags_ImpossibleTimes_LeaveThemOutAndCountTheRest()
+    {
+        var lesson = Lesson().Set("Ada", 1, level: 1);
+        lesson.Add("Ada", 1, 1, new Prediction(null, double.NaN));
+        lesson.Add("Ada", 1, 1, new Trial(true, -3), trial: 1);
+        lesson.Add("Ada", 1, 1, new Trial(true, 4.5), trial: 2);
+        Assert.Equal("V-sit, set 1: times below 0 or that are no number, 2, are left out.", English(Only(lesson)));
+        var task = LessonEvidence.Of(lesson.Record()).Pupils.Single().Tasks.Single();
+        Assert.Equal((4.5, 2), (task.BestHold!.HeldS, task.Sets.Single().Success.SuccessCount));
+    }
+
+    [Fact]
+    public void Flags_SheetWithoutTries_StopsNothing()
+    {
+        var lesson = new LessonBuilder(trialCount: 0).Pupils("Ada").Task(1, "V-sit", [], (1, 0, null)).Set("Ada", 1, level: 1, predicted: 0);
+        Assert.Null(LessonEvidence.Of(lesson.Record()).Class.Predictions.Counts);
+        lesson.Set("Ada", 2, level: 1, predicted: 1, tries: "1 2.0s");
+        Assert.Equal(2, LessonEvidence.Of(lesson.Record()).Class.TrialCount);
+    }
+
+    [Fact]
     public void Flags_AbsentWithEntries_SaysSo() =>
         Assert.Equal("Marked absent, and has entries.", English(Only(Lesson().Set("Ada", 1, level: 1).Absent("Ada"))));
 }

@@ -124,6 +124,13 @@ public sealed class LessonEvidenceTests
     }
 
     [Fact]
+    public void BestHold_HeldAsLongTwice_IsTheFirst()
+    {
+        var evidence = LessonEvidence.Of(Small().Set("Dia", 1, level: 2, tries: "6.0s").Set("Dia", 2, level: 3, tries: "6.0s").Record());
+        Assert.Equal(1, evidence.Pupils.Single(p => p.Label == "Dia").Tasks.Single().BestHold!.SetNumber);
+    }
+
+    [Fact]
     public void BestHold_NothingHeldOrTimed_IsNone()
     {
         var evidence = LessonEvidence.Of(Small().Set("Dia", 1, level: 2, tries: "0 0 0").Record());
@@ -135,7 +142,7 @@ public sealed class LessonEvidenceTests
     [Fact]
     public void Predictions_SetNotFinished_IsNotCompared()
     {
-        var evidence = LessonEvidence.Of(Small().Set("Dia", 1, level: 2, predicted: 5, tries: "1 1 0").Record());
+        var evidence = LessonEvidence.Of(Small().Set("Dia", 1, level: 2, predicted: 3, tries: "1 1 0").Record());
         var predictions = evidence.Pupils.Single(p => p.Label == "Dia").Tasks.Single().Predictions;
         Assert.Equal(1, predictions.PredictedSetCount);
         Assert.Null(predictions.Counts);

@@ -1,6 +1,6 @@
 namespace Slantwise.Engines.Drawing.Charts;
 
-/// <summary>A range as ten dots: full ones come about for certain, dotted ones may come, empty ones hardly.</summary>
+/// <summary>A range as ten dots: full up to its lower end, dotted within it, empty above.</summary>
 /// <remarks>A share of ten is read more surely than a percentage. Source: [Gigerenzer1995], natural frequencies.</remarks>
 public static class DotsOfTen
 {
