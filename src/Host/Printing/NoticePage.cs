@@ -33,7 +33,7 @@ internal static class NoticePage
             <link rel="stylesheet" href="/_content/Slantwise.Desk/desk.css">
             </head>
             <body>
-            <main class="notice-page">
+            <main class="page">
             <h1>Slantwise</h1>
             <p>{HtmlEncoder.Default.Encode(sentence)}</p>
             {link}

@@ -80,5 +80,7 @@ internal static class DeskServer
         logging.AddFilter("Microsoft.AspNetCore.StaticFiles", LogLevel.Error);
         logging.AddFilter("Microsoft.AspNetCore.StaticAssets", LogLevel.Error);
         logging.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Error);
+        // A start that fails is said by the command.
+        logging.AddFilter("Microsoft.Extensions.Hosting", LogLevel.Critical);
     }
 }

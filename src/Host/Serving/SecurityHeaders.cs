@@ -8,17 +8,24 @@ internal static class SecurityHeaders
         "default-src 'self'; script-src 'self'; style-src 'self'; style-src-attr 'unsafe-inline'; img-src 'self' data: blob:; "
         + "font-src 'self'; connect-src 'self'; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'self'";
 
+    // At the last moment, since a page that fails starts again with an empty answer.
     public static void UseSecurityHeaders(this WebApplication app) => app.Use((context, next) =>
     {
-        var headers = context.Response.Headers;
+        context.Response.OnStarting(Add, context.Response.Headers);
+        return next(context);
+    });
+
+    private static Task Add(object state)
+    {
+        var headers = (IHeaderDictionary)state;
         headers.ContentSecurityPolicy = ContentPolicy;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
-        // Pages show pupils; those with a lifetime of their own (fonts, style sheets) say so later.
-        headers.CacheControl = "no-store";
-        return next(context);
-    });
+        // Pages and papers name pupils; what may be kept (fonts, style sheets) has said so itself.
+        if (headers.CacheControl.Count == 0) headers.CacheControl = "no-store";
+        return Task.CompletedTask;
+    }
 }

@@ -28,4 +28,16 @@ public sealed class BrowserTests(Browser browser)
         Assert.Empty(foreign);
         Assert.Empty(complaints);
     }
+
+    [Fact]
+    public async Task Serve_WithAPageOpen_EndsAllTheSame()
+    {
+        var page = await browser.NewPageAsync();
+        await using var served = await ServedHost.StartAsync();
+        var isLive = new TaskCompletionSource();
+        page.WebSocket += (_, _) => isLive.TrySetResult();
+        await page.GotoAsync(new Uri(served.Address, "/roster").ToString());
+        await isLive.Task.WaitAsync(HostProgram.Patience, TestContext.Current.CancellationToken);
+        Assert.Equal(0, await served.StopAsync());
+    }
 }

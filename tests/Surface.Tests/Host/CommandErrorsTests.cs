@@ -74,7 +74,7 @@ public sealed class CommandErrorsTests(DemoFolder demo)
     public async Task Command_InSpanish_SaysItInSpanish()
     {
         using var empty = new TempFolder();
-        var run = await HostProgram.RunAsync(null, "es_ES.UTF-8", "evidence", "--data", empty.FullPath);
+        var run = await HostProgram.RunInAsync(null, "es_ES.UTF-8", "evidence", "--data", empty.FullPath);
         Assert.Equal(2, run.ExitCode);
         Assert.StartsWith("Aún no hay nada", run.Error);
     }

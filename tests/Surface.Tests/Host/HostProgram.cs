@@ -14,13 +14,13 @@ public static class HostProgram
 
     /// <summary>Runs a command to its end.</summary>
     /// <param name="arguments">The command line after the program's name.</param>
-    public static Task<ProgramRun> RunAsync(params string[] arguments) => RunAsync(input: null, language: "C.UTF-8", arguments);
+    public static Task<ProgramRun> RunAsync(params string[] arguments) => RunInAsync(input: null, language: "C.UTF-8", arguments);
 
     /// <summary>Runs a command to its end.</summary>
     /// <param name="input">What stands on standard input; none for nothing.</param>
     /// <param name="language">The locale it runs in.</param>
     /// <param name="arguments">The command line after the program's name.</param>
-    public static async Task<ProgramRun> RunAsync(string? input, string language, params string[] arguments)
+    public static async Task<ProgramRun> RunInAsync(string? input, string language, params string[] arguments)
     {
         using var process = Start(language, arguments);
         var (output, error) = (process.StandardOutput.ReadToEndAsync(), process.StandardError.ReadToEndAsync());

@@ -69,6 +69,7 @@ public sealed class ServeTests(DemoFolder demo)
             Assert.StartsWith("default-src 'self'; script-src 'self'", answer.Headers.GetValues("Content-Security-Policy").First());
             Assert.Equal("nosniff", answer.Headers.GetValues("X-Content-Type-Options").Single());
             Assert.False(answer.Headers.Contains("Server"));
+            Assert.Equal(path == "/no-such-page" ? HttpStatusCode.NotFound : HttpStatusCode.OK, answer.StatusCode);
         }
         Assert.Contains("no-store", (await served.Client.GetAsync("/", TestContext.Current.CancellationToken)).Headers.CacheControl!.ToString());
     }
