@@ -1,4 +1,7 @@
+using System.Text.Json;
+using Slantwise.Records.Lessons;
 using Slantwise.Records.Simulation;
+using Slantwise.Records.Tests.Stores;
 
 namespace Slantwise.Records.Tests.Simulation;
 
@@ -6,46 +9,53 @@ public sealed class DemoSchoolSavingTests
 {
     private static readonly DemoSchool Demo = DemoSchool.Of(1, new DateOnly(2026, 3, 11));
 
-    [Fact]
-    public async Task SaveToAsync_EmptyStore_HoldsEverything()
+    [Theory, EachDatabase]
+    public async Task SaveToAsync_EmptyStore_HoldsEverything(Database database)
     {
-        var store = new MemoryStore();
-        Assert.True(await Demo.SaveToAsync(store, TestContext.Current.CancellationToken));
-        AssertComplete(store);
+        await using var test = await TestStore.OpenAsync(database);
+        Assert.True(await Demo.SaveToAsync(test.Store, TestContext.Current.CancellationToken));
+        await AssertCompleteAsync(test.Store);
     }
 
-    [Fact]
-    public async Task SaveToAsync_SecondTimeOnAnotherDay_ChangesNothing()
+    [Theory, EachDatabase]
+    public async Task SaveToAsync_SecondTimeOnAnotherDay_ChangesNothing(Database database)
     {
-        var store = new MemoryStore();
-        await Demo.SaveToAsync(store, TestContext.Current.CancellationToken);
-        var before = store.Lessons.Values.ToList();
-        Assert.False(await DemoSchool.Of(1, new DateOnly(2026, 5, 4)).SaveToAsync(store, TestContext.Current.CancellationToken));
-        Assert.Equal(before, store.Lessons.Values);
+        await using var test = await TestStore.OpenAsync(database);
+        await Demo.SaveToAsync(test.Store, TestContext.Current.CancellationToken);
+        Assert.False(await DemoSchool.Of(1, new DateOnly(2026, 5, 4)).SaveToAsync(test.Store, TestContext.Current.CancellationToken));
+        await AssertCompleteAsync(test.Store);
     }
 
-    [Fact]
-    public async Task SaveToAsync_StoppedHalfWay_IsCompletedNextTime()
+    [Theory, EachDatabase]
+    public async Task SaveToAsync_StoppedHalfWay_IsCompletedNextTime(Database database)
     {
-        var store = new MemoryStore { BatchesBeforeFault = 3 };
-        await Assert.ThrowsAsync<IOException>(() => Demo.SaveToAsync(store, TestContext.Current.CancellationToken));
-        Assert.Equal(3000, store.Entries.Count);
-        store.BatchesBeforeFault = null;
-        Assert.True(await Demo.SaveToAsync(store, TestContext.Current.CancellationToken));
-        AssertComplete(store);
+        await using var test = await TestStore.OpenAsync(database);
+        await Assert.ThrowsAsync<IOException>(() => Demo.SaveToAsync(FailingStore.After(3, test.Store), TestContext.Current.CancellationToken));
+        Assert.True(await Demo.SaveToAsync(test.Store, TestContext.Current.CancellationToken));
+        await AssertCompleteAsync(test.Store);
     }
 
-    private static void AssertComplete(MemoryStore store)
+    private static async Task AssertCompleteAsync(IStore store)
     {
-        Assert.Equal(Demo.School, store.Schools.Values.Single());
-        Assert.Equal((2, 58, 58), (store.Rosters[^1].Classes.Count, store.Rosters[^1].Pupils.Count, store.Rosters[^1].Enrolments.Count));
-        Assert.Equal((4, 6, 5, 10), (store.Restrictions.Count, store.Tasks.Count, store.Sheets.Count, store.Lessons.Count));
-        Assert.Equal(Demo.Entries.Count(), store.Entries.Count);
-        Assert.Equal(5, store.Versions.Count);
-        foreach (var lesson in store.Lessons.Values.Where(l => l.SheetVersion is not null))
+        var schoolId = Demo.School.Id;
+        Assert.Equal([Demo.School], await store.ListSchoolsAsync());
+        Assert.Equal(4, (await store.ListRestrictionsAsync(schoolId)).Count);
+        Assert.Equal(6, (await store.ListTasksAsync(schoolId)).Count);
+        Assert.Equal(
+            Demo.Sheets.ToDictionary(s => s.Id, s => s.LatestVersion),
+            (await store.ListSheetsAsync(schoolId)).ToDictionary(s => s.Id, s => s.LatestVersion));
+        var lessons = await store.ListLessonsAsync(schoolId);
+        Assert.Equal(Demo.Lessons.Select(l => (l.Id, l.Date)).Order(), lessons.Select(l => (l.Id, l.Date)).Order());
+        foreach (var lesson in lessons)
         {
-            var version = Assert.Single(store.Versions, v => v.SheetId == lesson.SheetId && v.Version == lesson.SheetVersion);
-            Assert.Same(Demo.FrozenContents[lesson.SheetId!.Value][lesson.SheetVersion!.Value - 1], version.Content);
+            var record = (await LessonRecord.LoadAsync(store, schoolId, lesson.Id))!;
+            Assert.Equal(record.Class.Name == "7 Heron" ? 28 : 30, record.Pupils.Count);
+            Assert.Equal(
+                Demo.Entries.Where(e => e.LessonId == lesson.Id).Select(e => (e.Id, e.Fact)).OrderBy(e => e.Id),
+                record.Entries.Select(e => (e.Id, e.Fact)).OrderBy(e => e.Id));
+            if (lesson.SheetVersion is { } version)
+                Assert.Equal(JsonSerializer.Serialize(Demo.FrozenContents[lesson.SheetId!.Value][version - 1]), JsonSerializer.Serialize(record.Sheet!.Content));
+            else Assert.Null(record.Sheet);
         }
     }
 }
