@@ -25,4 +25,12 @@ public static class EvidenceWords
     /// <param name="arguments">What the gaps are filled with, in order.</param>
     /// <exception cref="InvalidOperationException">The key has no words.</exception>
     public static string Say(string key, params object?[] arguments) => Text(key, CultureInfo.CurrentUICulture, arguments);
+
+    /// <summary>A sentence about a number of things: the key with <c>One</c> at its end for 1, <c>Many</c> otherwise.</summary>
+    /// <param name="key">The common start of the two names.</param>
+    /// <param name="count">How many; also the first gap.</param>
+    /// <param name="arguments">What the other gaps are filled with, in order.</param>
+    /// <exception cref="InvalidOperationException">One of the two keys has no words.</exception>
+    public static string SayCount(string key, int count, params object?[] arguments) =>
+        Say(key + (count == 1 ? "One" : "Many"), [count, .. arguments]);
 }
