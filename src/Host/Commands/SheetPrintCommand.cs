@@ -48,7 +48,7 @@ internal static class SheetPrintCommand
             Answer.Say(
                 parsed,
                 options,
-                HostWords.Say("Printed", target, pages.Count, record.Class.Name, lesson.Date.ToString("d", CultureInfo.CurrentCulture), record.Sheet!.Version),
+                HostWords.Say("Printed", target, pages.Count, record.Class.Name, HostWords.Day(lesson.Date), record.Sheet!.Version),
                 new { file = target, pageCount = pages.Count, lessonId = lesson.Id, className = record.Class.Name, date = lesson.Date, sheetVersion = record.Sheet.Version });
             return 0;
         });
