@@ -1,0 +1,112 @@
+using MathNet.Numerics.LinearAlgebra;
+
+namespace Slantwise.Engines.Mechanics;
+
+/// <summary>How a body's weight is shared by its contacts, when it is still and pushes straight down.</summary>
+/// <param name="Shares">One a contact, in the order given; empty where nothing holds.</param>
+/// <param name="Basis">What they rest on.</param>
+public sealed record LoadShares(IReadOnlyList<LoadShare> Shares, LoadBasis Basis)
+{
+    // A millionth of a stature, a few micrometres: nearer than that counts as on the line.
+    private const double OnLineH = 1e-6;
+
+    /// <summary>The shares of point contacts under a centre of mass.</summary>
+    /// <param name="contacts">Where each contact carries, shape (n), n ≥ 1, any order, on the floor.</param>
+    /// <param name="centreOnFloor">The point on the floor below the centre of mass.</param>
+    /// <returns>Shares that sum to 1, or none with <see cref="LoadBasis.NotHeld"/>.</returns>
+    /// <exception cref="ArgumentException">No contact.</exception>
+    /// <remarks>
+    /// Three contacts: barycentric weights, exact. Four and more: the minimum-norm solution N = Aᵀ(AAᵀ)⁻¹b of equally stiff
+    /// contacts; a negative reaction drops that contact and solves again. The bounds are the extreme points of statics with
+    /// reactions of 0 or more: each has at most three contacts that carry. Source: [Gill1991] section 5.1, [Dantzig1963] ch. 4.
+    /// </remarks>
+    public static LoadShares Of(ReadOnlySpan<Point2> contacts, Point2 centreOnFloor)
+    {
+        if (contacts.Length == 0) throw new ArgumentException("At least one contact is needed.", nameof(contacts));
+        var points = contacts.ToArray();
+        var (least, most) = Bounds(points, centreOnFloor);
+        if (least is null) return new LoadShares([], LoadBasis.NotHeld);
+        var isDecided = points.Select((_, i) => most![i] - least[i]).All(gapFraction => gapFraction < 1e-9);
+        var shares = isDecided ? least : EqualStiffness(points, centreOnFloor);
+        return new LoadShares(
+            points.Select((_, i) => new LoadShare(shares[i], least[i], most![i])).ToArray(),
+            isDecided ? LoadBasis.Statics : LoadBasis.EqualStiffness);
+    }
+
+    private static double[] EqualStiffness(Point2[] points, Point2 centre)
+    {
+        var carrying = Enumerable.Range(0, points.Length).ToList();
+        while (true)
+        {
+            var reactions = MinimumNorm(points, centre, carrying);
+            var lowest = reactions.MinimumIndex();
+            if (reactions[lowest] >= -1e-12)
+            {
+                var shares = new double[points.Length];
+                for (var i = 0; i < carrying.Count; i++) shares[carrying[i]] = Math.Max(0, reactions[i]);
+                return shares;
+            }
+            // A floor cannot pull: the contact it would have to hold down lifts off.
+            carrying.RemoveAt(lowest);
+        }
+    }
+
+    private static Vector<double> MinimumNorm(Point2[] points, Point2 centre, List<int> carrying)
+    {
+        var equilibrium = Matrix<double>.Build.Dense(3, carrying.Count, (row, column) => row switch
+        {
+            0 => 1,
+            1 => points[carrying[column]].XH - centre.XH,
+            _ => points[carrying[column]].YH - centre.YH,
+        });
+        // The pseudo-inverse also serves contacts on one line, where AAᵀ has no inverse.
+        return equilibrium.PseudoInverse() * Vector<double>.Build.DenseOfArray([1, 0, 0]);
+    }
+
+    private static (double[]? Least, double[]? Most) Bounds(Point2[] points, Point2 centre)
+    {
+        var n = points.Length;
+        double[]? least = null, most = null;
+        void Take(ReadOnlySpan<(int Contact, double ShareFraction)> corner)
+        {
+            least ??= Enumerable.Repeat(double.PositiveInfinity, n).ToArray();
+            most ??= new double[n];
+            for (var i = 0; i < n; i++)
+            {
+                var shareFraction = 0.0;
+                foreach (var carried in corner)
+                    if (carried.Contact == i) shareFraction = carried.ShareFraction;
+                least[i] = Math.Min(least[i], shareFraction);
+                most[i] = Math.Max(most[i], shareFraction);
+            }
+        }
+
+        for (var i = 0; i < n; i++)
+        {
+            if ((points[i] - centre).LengthH <= OnLineH) Take([(i, 1)]);
+            for (var j = i + 1; j < n; j++)
+            {
+                if (OnSegment(points[i], points[j], centre) is { } atFraction) Take([(i, 1 - atFraction), (j, atFraction)]);
+                for (var k = j + 1; k < n; k++)
+                {
+                    var twice = Point2.Turn(points[i], points[j], points[k]);
+                    if (Math.Abs(twice) < OnLineH * OnLineH) continue;
+                    var first = Point2.Turn(centre, points[j], points[k]) / twice;
+                    var second = Point2.Turn(points[i], centre, points[k]) / twice;
+                    var third = 1 - first - second;
+                    if (Math.Min(first, Math.Min(second, third)) >= 0) Take([(i, first), (j, second), (k, third)]);
+                }
+            }
+        }
+        return (least, most);
+    }
+
+    private static double? OnSegment(Point2 a, Point2 b, Point2 centre)
+    {
+        var along = b - a;
+        if (along.LengthH <= OnLineH || Math.Abs(Point2.Turn(a, b, centre)) / along.LengthH > OnLineH) return null;
+        var to = centre - a;
+        var atFraction = (along.XH * to.XH + along.YH * to.YH) / (along.LengthH * along.LengthH);
+        return atFraction is >= 0 and <= 1 ? atFraction : null;
+    }
+}
