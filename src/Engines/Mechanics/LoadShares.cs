@@ -23,13 +23,35 @@ public sealed record LoadShares(IReadOnlyList<LoadShare> Shares, LoadBasis Basis
     public static LoadShares Of(ReadOnlySpan<Point2> contacts, Point2 centreOnFloor)
     {
         if (contacts.Length == 0) throw new ArgumentException("At least one contact is needed.", nameof(contacts));
-        var points = contacts.ToArray();
-        var (least, most) = Bounds(points, centreOnFloor);
+        return OfGroups(contacts.ToArray(), Enumerable.Range(0, contacts.Length).ToArray(), contacts.Length, centreOnFloor);
+    }
+
+    /// <summary>The shares of contacts that carry over their whole print, for a centre of mass that misses the line or triangle of their middles.</summary>
+    /// <param name="prints">One outline a contact, each with one point or more, on the floor.</param>
+    /// <param name="centreOnFloor">The point on the floor below the centre of mass.</param>
+    /// <returns>Equally stiff points spread over the prints, summed for each contact; the bounds are statics alone.</returns>
+    /// <exception cref="ArgumentException">No contact.</exception>
+    public static LoadShares OfPrints(IReadOnlyList<IReadOnlyList<Point2>> prints, Point2 centreOnFloor)
+    {
+        if (prints.Count == 0) throw new ArgumentException("At least one contact is needed.", nameof(prints));
+        var groups = prints.SelectMany((print, contact) => Enumerable.Repeat(contact, print.Count)).ToArray();
+        return OfGroups(prints.SelectMany(p => p).ToArray(), groups, prints.Count, centreOnFloor);
+    }
+
+    private static LoadShares OfGroups(Point2[] points, int[] groups, int groupCount, Point2 centre)
+    {
+        var (least, most) = Bounds(points, groups, groupCount, centre);
         if (least is null) return new LoadShares([], LoadBasis.NotHeld);
-        var isDecided = points.Select((_, i) => most![i] - least[i]).All(gapFraction => gapFraction < 1e-9);
-        var shares = isDecided ? least : EqualStiffness(points, centreOnFloor);
+        var isDecided = least.Zip(most!, (l, m) => m - l).All(gapFraction => gapFraction < 1e-9);
+        var shares = least;
+        if (!isDecided)
+        {
+            shares = new double[groupCount];
+            var each = EqualStiffness(points, centre);
+            for (var i = 0; i < each.Length; i++) shares[groups[i]] += each[i];
+        }
         return new LoadShares(
-            points.Select((_, i) => new LoadShare(shares[i], least[i], most![i])).ToArray(),
+            shares.Select((share, i) => new LoadShare(share, least[i], most![i])).ToArray(),
             isDecided ? LoadBasis.Statics : LoadBasis.EqualStiffness);
     }
 
@@ -63,19 +85,19 @@ public sealed record LoadShares(IReadOnlyList<LoadShare> Shares, LoadBasis Basis
         return equilibrium.PseudoInverse() * Vector<double>.Build.DenseOfArray([1, 0, 0]);
     }
 
-    private static (double[]? Least, double[]? Most) Bounds(Point2[] points, Point2 centre)
+    private static (double[]? Least, double[]? Most) Bounds(Point2[] points, int[] groups, int groupCount, Point2 centre)
     {
         var n = points.Length;
         double[]? least = null, most = null;
         void Take(ReadOnlySpan<(int Contact, double ShareFraction)> corner)
         {
-            least ??= Enumerable.Repeat(double.PositiveInfinity, n).ToArray();
-            most ??= new double[n];
-            for (var i = 0; i < n; i++)
+            least ??= Enumerable.Repeat(double.PositiveInfinity, groupCount).ToArray();
+            most ??= new double[groupCount];
+            for (var i = 0; i < groupCount; i++)
             {
                 var shareFraction = 0.0;
                 foreach (var carried in corner)
-                    if (carried.Contact == i) shareFraction = carried.ShareFraction;
+                    if (groups[carried.Contact] == i) shareFraction += carried.ShareFraction;
                 least[i] = Math.Min(least[i], shareFraction);
                 most[i] = Math.Max(most[i], shareFraction);
             }
