@@ -49,6 +49,9 @@ public readonly record struct Rotation(Point3 X, Point3 Y, Point3 Z)
     /// <param name="vector">In the frame before the turn.</param>
     public Point3 Of(Point3 vector) => vector.XH * X + vector.YH * Y + vector.ZH * Z;
 
+    /// <summary>The turn back.</summary>
+    public Rotation Inverse() => new(new(X.XH, Y.XH, Z.XH), new(X.YH, Y.YH, Z.YH), new(X.ZH, Y.ZH, Z.ZH));
+
     /// <summary>The turn that does the right one first, then the left one.</summary>
     public static Rotation operator *(Rotation outer, Rotation inner) => new(outer.Of(inner.X), outer.Of(inner.Y), outer.Of(inner.Z));
 }
