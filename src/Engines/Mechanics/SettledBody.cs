@@ -13,10 +13,13 @@ public sealed record SettledBody(Skeleton Skeleton, IReadOnlyList<SettledContact
     /// <summary>The largest gap that still counts as touching, in statures: about 1.4 cm of 1.40 m.</summary>
     public const double TouchingH = .010;
 
+    /// <summary>The largest turn that still is the same posture: a standing body laid on its side is another one.</summary>
+    public const double SamePostureRad = Math.PI / 6;
+
     private const int RoundsAtMost = 30;
 
-    /// <summary>Whether every contact reaches the floor.</summary>
-    public bool IsTouching => GapH <= TouchingH;
+    /// <summary>Whether every contact reaches the floor without making another posture of it.</summary>
+    public bool IsTouching => GapH <= TouchingH && TurnedRad <= SamePostureRad;
 
     /// <summary>Puts a pose on the floor.</summary>
     /// <param name="pose">The angles, the pelvis turned roughly as it should be.</param>

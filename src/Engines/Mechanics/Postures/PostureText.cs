@@ -36,10 +36,10 @@ public static class PostureText
         if (problems.Count > 0) return new PostureReading(null, problems);
 
         var posture = new Posture(key, group, pose, contacts);
-        var gapH = posture.Settle().GapH;
-        return gapH <= SettledBody.TouchingH
+        var body = posture.Settle();
+        return body.IsTouching
             ? new PostureReading(posture, [])
-            : new PostureReading(null, [new(PostureProblemKind.CannotTouch, gapH.ToString("0.000", CultureInfo.InvariantCulture), SettledBody.TouchingH.ToString("0.000", CultureInfo.InvariantCulture))]);
+            : new PostureReading(null, [new(PostureProblemKind.CannotTouch, Statures(body.GapH), Statures(SettledBody.TouchingH))]);
     }
 
     /// <summary>The posture as text, angles to a tenth of a degree.</summary>
@@ -144,6 +144,8 @@ public static class PostureText
     private static string Allowed<T>() where T : struct, Enum => string.Join(", ", Enum.GetValues<T>().Select(Camel));
 
     private static string Camel<T>(T value) where T : struct, Enum => JsonNamingPolicy.CamelCase.ConvertName(value.ToString());
+
+    private static string Statures(double lengthH) => lengthH.ToString("0.000", CultureInfo.InvariantCulture);
 
     private static double Deg(double angleRad) => Math.Round(angleRad * 180 / Math.PI, 1) + 0.0;
 }
