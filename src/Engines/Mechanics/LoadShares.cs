@@ -16,9 +16,9 @@ public sealed record LoadShares(IReadOnlyList<LoadShare> Shares, LoadBasis Basis
     /// <returns>Shares that sum to 1, or none with <see cref="LoadBasis.NotHeld"/>.</returns>
     /// <exception cref="ArgumentException">No contact.</exception>
     /// <remarks>
-    /// Three contacts: barycentric weights, exact. Four and more: the minimum-norm solution N = Aᵀ(AAᵀ)⁻¹b of equally stiff
-    /// contacts; a negative reaction drops that contact and solves again. The bounds are the extreme points of statics with
-    /// reactions of 0 or more: each has at most three contacts that carry. Source: [Gill1991] section 5.1, [Dantzig1963] ch. 4.
+    /// Three contacts: barycentric weights, exact. Four and more: equally stiff contacts that cannot pull, the smallest sum of
+    /// squared reactions in equilibrium; a contact that would have to pull carries nothing. The bounds are the extreme points of
+    /// statics with reactions of 0 or more: each has at most three contacts that carry. Source: [Gill1991] section 5.1, [Dantzig1963] ch. 4.
     /// </remarks>
     public static LoadShares Of(ReadOnlySpan<Point2> contacts, Point2 centreOnFloor)
     {
@@ -55,34 +55,27 @@ public sealed record LoadShares(IReadOnlyList<LoadShare> Shares, LoadBasis Basis
             isDecided ? LoadBasis.Statics : LoadBasis.EqualStiffness);
     }
 
+    // A rigid body on equally stiff contacts sinks as a plane: each carries what the plane is below it, and nothing where it is
+    // above, since a floor cannot pull. The plane is the maximum of a concave function of three numbers: Newton with halved steps.
     private static double[] EqualStiffness(Point2[] points, Point2 centre)
     {
-        var carrying = Enumerable.Range(0, points.Length).ToList();
-        while (true)
-        {
-            var reactions = MinimumNorm(points, centre, carrying);
-            var lowest = reactions.MinimumIndex();
-            if (reactions[lowest] >= -1e-12)
-            {
-                var shares = new double[points.Length];
-                for (var i = 0; i < carrying.Count; i++) shares[carrying[i]] = Math.Max(0, reactions[i]);
-                return shares;
-            }
-            // A floor cannot pull: the contact it would have to hold down lifts off.
-            carrying.RemoveAt(lowest);
-        }
-    }
+        var arms = points.Select(p => Vector<double>.Build.DenseOfArray([1, p.XH - centre.XH, p.YH - centre.YH])).ToArray();
+        var load = Vector<double>.Build.DenseOfArray([1, 0, 0]);
+        double Height(Vector<double> at) => load * at - arms.Sum(arm => Math.Pow(Math.Max(0, arm * at), 2)) / 2;
 
-    private static Vector<double> MinimumNorm(Point2[] points, Point2 centre, List<int> carrying)
-    {
-        var equilibrium = Matrix<double>.Build.Dense(3, carrying.Count, (row, column) => row switch
+        var plane = load / points.Length;
+        for (var round = 0; round < 200; round++)
         {
-            0 => 1,
-            1 => points[carrying[column]].XH - centre.XH,
-            _ => points[carrying[column]].YH - centre.YH,
-        });
-        // The pseudo-inverse also serves contacts on one line, where AAᵀ has no inverse.
-        return equilibrium.PseudoInverse() * Vector<double>.Build.DenseOfArray([1, 0, 0]);
+            var carrying = arms.Where(arm => arm * plane > 0).ToArray();
+            var missing = load - carrying.Aggregate(Vector<double>.Build.Dense(3), (sum, arm) => sum + (arm * plane) * arm);
+            if (missing.L2Norm() < 1e-13) break;
+            var stiffness = carrying.Aggregate(Matrix<double>.Build.DenseDiagonal(3, 1e-12), (sum, arm) => sum + arm.OuterProduct(arm));
+            var step = stiffness.Cholesky().Solve(missing);
+            var (now, length) = (Height(plane), 1.0);
+            while (length > 1e-9 && Height(plane + length * step) < now + 1e-4 * length * (missing * step)) length /= 2;
+            plane += length * step;
+        }
+        return arms.Select(arm => Math.Max(0, arm * plane)).ToArray();
     }
 
     private static (double[]? Least, double[]? Most) Bounds(Point2[] points, int[] groups, int groupCount, Point2 centre)
