@@ -3,7 +3,7 @@ namespace Slantwise.Engines.Mechanics;
 /// <summary>The lengths a figure is built from, in statures.</summary>
 /// <remarks>
 /// Limb lengths and heights are one set for both sexes. Source: [DrillisContini1966], as fig. 4.1 of [Winter2009]. The trunk is cut as
-/// in [deLeva1996] (means of both sexes) and scaled to the .288 between hip and shoulder; what is marked "own" has no table.
+/// in [DeLeva1996] (means of both sexes) and scaled to the .288 between hip and shoulder; what is marked "own" has no table.
 /// </remarks>
 public static class BodyLengths
 {

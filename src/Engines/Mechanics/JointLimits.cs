@@ -1,7 +1,7 @@
 namespace Slantwise.Engines.Mechanics;
 
 /// <summary>How far joints move in a supple, healthy body, so that no posture asks for the impossible.</summary>
-/// <remarks>From memory of clinical ranges such as [AAOS1965], widened where gymnasts commonly go further; not a limit for teaching.</remarks>
+/// <remarks>Clinical ranges, from memory, widened where gymnasts commonly go further; not a limit for teaching. Source: [AAOS1965].</remarks>
 public static class JointLimits
 {
     private static readonly Dictionary<Joint, (double LeastDeg, double MostDeg)> Limits = new()

@@ -3,7 +3,7 @@ namespace Slantwise.Engines.Mechanics;
 /// <summary>Mass and centre of the segments, as published.</summary>
 /// <remarks>
 /// Masses as fractions of the body and centres as fractions of the segment's length from its upper end (the foot's from the
-/// heel). Adults: 100 men and 15 women. Source: [deLeva1996] table 4.
+/// heel). Adults: 100 men and 15 women. Source: [DeLeva1996] table 4.
 /// </remarks>
 public static class SegmentFigures
 {

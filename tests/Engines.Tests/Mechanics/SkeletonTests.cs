@@ -39,7 +39,7 @@ public sealed class SkeletonTests
     {
         foreach (var table in Enum.GetValues<BodyTable>())
             Assert.Equal(1, Skeleton.Segments.Sum(s => SegmentFigures.MassFraction(s.Kind, table)), 1e-12);
-        // Source: [deLeva1996] table 4: the printed columns sum to 99.99 and 100.00.
+        // Source: [DeLeva1996] table 4: the printed columns sum to 99.99 and 100.00.
         Assert.Equal(.9999, Skeleton.Segments.Sum(s => SegmentFigures.PrintedMassFraction(s.Kind, BodyTable.Female)), 1e-9);
         Assert.Equal(1, Skeleton.Segments.Sum(s => SegmentFigures.PrintedMassFraction(s.Kind, BodyTable.Male)), 1e-9);
     }
