@@ -74,8 +74,8 @@ internal sealed class Draws
     }
 
     /// <summary>Spreads neighbouring seeds over all 64 bits.</summary>
-    /// <remarks>Source: [Steele2014] figure 17 (SplitMix64), constants of variant 13 of Stafford.</remarks>
-    private static ulong Mix(ulong seed)
+    /// <remarks>Source: [Steele2014] figure 17 (place from memory), SplitMix64.</remarks>
+    internal static ulong Mix(ulong seed)
     {
         unchecked
         {

@@ -5,7 +5,7 @@ namespace Slantwise.Records.Simulation;
 internal static class PortableMath
 {
     // ln 2 in two parts: the first has enough trailing zero bits for k·Ln2High to be exact for every exponent k of a double.
-    // Source: [FDLIBM] e_exp.c.
+    // Source: [Fdlibm1993] e_exp.c (from memory).
     private const double Ln2High = 6.93147180369123816490e-01;
     private const double Ln2Low = 1.90821492927058770002e-10;
 

@@ -17,9 +17,10 @@ internal sealed partial class SimulatedPupil
     private const double TurningFraction = 0.6;
     private const double TurningLogits = 8;
 
-    // Clear results, far from the turning point, lead to changes more often; the mean distance keeps the overall share where the plan sets it.
+    // Clear results, far from the turning point, lead to changes more often. Results lie 0.25 from it on average; the smaller distance here makes
+    // up for those who would change but stand at the end of the ladder, so that the overall share is about the plan's.
     private const double ClearnessLogits = 3;
-    private const double MeanDistanceFraction = 0.25;
+    private const double UsualDistanceFraction = 0.17;
 
     /// <summary>The level to begin a task with.</summary>
     private Level Enter(SheetTask task, IReadOnlyList<Level> offered)
@@ -70,7 +71,7 @@ internal sealed partial class SimulatedPupil
     private double ChangeChanceFraction(double successFraction)
     {
         if (_self.ChangeFraction is <= 0 or >= 1) return _self.ChangeFraction;
-        var clearness = Math.Abs(successFraction - TurningFraction) - MeanDistanceFraction;
+        var clearness = Math.Abs(successFraction - TurningFraction) - UsualDistanceFraction;
         return PortableMath.Logistic(PortableMath.Logit(_self.ChangeFraction) + (ClearnessLogits * clearness));
     }
 }

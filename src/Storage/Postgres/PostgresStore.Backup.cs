@@ -14,6 +14,7 @@ public sealed partial class PostgresStore
         var copy = $"{target}.{Guid.CreateVersion7():N}.part";
         try
         {
+            OwnersFile.Make(copy);
             await PostgresTool.RunAsync("pg_dump", Settings, ["--format=custom", "--no-owner", "--no-privileges", $"--file={copy}", $"--dbname={Settings.Database}"], cancel);
             await StepsOfAsync(copy, cancel);
             File.Move(copy, target, overwrite: true);
@@ -39,8 +40,15 @@ public sealed partial class PostgresStore
             SchemaSteps.RefuseOlder(context, steps, backup);
         }
         // One transaction: either every row of the backup or every row of now.
-        await PostgresTool.RunAsync("pg_restore", Settings,
-            ["--clean", "--if-exists", "--single-transaction", "--exit-on-error", "--no-owner", "--no-privileges", $"--dbname={Settings.Database}", backup], cancel);
+        try
+        {
+            await PostgresTool.RunAsync("pg_restore", Settings,
+                ["--clean", "--if-exists", "--single-transaction", "--exit-on-error", "--no-owner", "--no-privileges", $"--dbname={Settings.Database}", backup], cancel);
+        }
+        catch (PostgresToolException error)
+        {
+            throw new InvalidOperationException($"The server did not take {backup}, and nothing was changed: {error.Message}", error);
+        }
         // Statements prepared for the tables that were replaced are of no use any more.
         await using var connection = new NpgsqlConnection(_connectionString);
         NpgsqlConnection.ClearPool(connection);

@@ -9,8 +9,9 @@ internal static class SqliteMigration
     public static async Task RunAsync(string file, CancellationToken cancel)
     {
         await using var context = new SqliteContext(SqliteStore.OptionsFor(SqliteStore.ConnectionStringOf(file)));
-        SchemaSteps.RefuseUnknown(context, await context.Database.GetAppliedMigrationsAsync(cancel), file);
-        if (!(await context.Database.GetPendingMigrationsAsync(cancel)).Any()) return;
+        var applied = (await context.Database.GetAppliedMigrationsAsync(cancel)).ToList();
+        SchemaSteps.RefuseUnknown(context, applied, file);
+        if (!context.Database.GetMigrations().Except(applied).Any()) return;
 
         await using var alone = await LockAsync(file + "-updating", cancel);
         // A process killed in the middle leaves this row behind, and the next would wait for it forever. Under our own

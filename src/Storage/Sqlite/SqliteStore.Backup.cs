@@ -79,6 +79,7 @@ public sealed partial class SqliteStore
 
     private static void CopyTo(string file, SqliteConnection source)
     {
+        OwnersFile.Make(file);
         using var target = Open(new SqliteConnectionStringBuilder { DataSource = file, Pooling = false }.ToString());
         source.BackupDatabase(target);
         // The copy inherits WAL mode; as one plain file it can be read from anywhere, a read-only disk included.

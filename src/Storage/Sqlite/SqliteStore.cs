@@ -35,6 +35,7 @@ public sealed partial class SqliteStore : SchoolStore
     {
         var path = Path.GetFullPath(file);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        OwnersFile.Make(path);
         var store = new SqliteStore(path, clock);
         try
         {
