@@ -25,14 +25,14 @@ need_dotnet() {
   return 1
 }
 
-node_major() { node --version 2>/dev/null | sed -n 's/^v\([0-9]*\).*/\1/p'; }
+node_major() { (node --version 2>/dev/null || true) | sed -n 's/^v\([0-9]*\).*/\1/p'; }
 
 need_node() {
   local major candidate
   major=$(node_major)
   if [[ ${major:-0} -ge 20 ]] && command -v npm >/dev/null 2>&1; then return; fi
   if may_install; then
-    candidate=$(apt-cache policy nodejs 2>/dev/null | sed -n 's/^ *Candidate: *\([0-9]*\).*/\1/p')
+    candidate=$( (apt-cache policy nodejs 2>/dev/null || true) | sed -n 's/^ *Candidate: *\([0-9]*\).*/\1/p')
     if [[ ${candidate:-0} -ge 20 ]]; then
       apt_install nodejs npm || true
       major=$(node_major)

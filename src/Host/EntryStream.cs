@@ -99,6 +99,7 @@ internal sealed class EntryStream(IStore store, LessonRecord record, TextReader 
         return json.RootElement.EnumerateObject().First(p => p.Name.Equals("id", StringComparison.OrdinalIgnoreCase)).Value.GetGuid();
     }
 
-    private static Recorder RecorderFor(LessonRecord record) =>
+    /// <summary>A recorder of this way in, over everything the lesson has.</summary>
+    public static Recorder RecorderFor(LessonRecord record) =>
         new(record.School.Id, record.Lesson.Id, EntrySource.File, "command", TimeProvider.System, record.Entries);
 }

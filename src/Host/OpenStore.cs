@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Slantwise.Host.Answers;
 using Slantwise.Records;
+using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
 using Slantwise.Storage.Postgres;
 using Slantwise.Storage.Sqlite;
@@ -62,6 +63,10 @@ internal sealed class OpenStore : IAsyncDisposable
     /// <summary>The store's school; with several, the first by name, as on the desk.</summary>
     public async Task<School> SchoolAsync(CancellationToken cancel) =>
         (await Store.ListSchoolsAsync(cancel)).FirstOrDefault() ?? throw Refusal.Of("NoSchool");
+
+    /// <summary>Everything known about a lesson.</summary>
+    public async Task<LessonRecord> RecordAsync(Lesson lesson, CancellationToken cancel) =>
+        await LessonRecord.LoadAsync(Store, lesson.SchoolId, lesson.Id, cancel) ?? throw Refusal.Of("NoSuchLesson", lesson.Id);
 
     public ValueTask DisposeAsync() => _open.DisposeAsync();
 

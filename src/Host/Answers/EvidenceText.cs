@@ -12,13 +12,13 @@ internal static class EvidenceText
 {
     public static string Of(LessonEvidence evidence)
     {
-        var title = string.Join(" · ", new[] { evidence.ClassName, Day(evidence.Date), evidence.Title }.Where(t => t.Length > 0));
+        var title = string.Join(" · ", new[] { evidence.ClassName, HostWords.Day(evidence.Date), evidence.Title }.Where(t => t.Length > 0));
         return Of(title, evidence.Class, evidence.Conferences, evidence.Tasks, evidence.Pupils, evidence.UncountedEntryIds.Count);
     }
 
     public static string Of(UnitEvidence evidence)
     {
-        var title = HostWords.Say("EvidenceOfUnit", evidence.ClassName, evidence.Lessons.Count, Day(evidence.Lessons[0].Date), Day(evidence.Lessons[^1].Date));
+        var title = HostWords.Say("EvidenceOfUnit", evidence.ClassName, evidence.Lessons.Count, HostWords.Day(evidence.Lessons[0].Date), HostWords.Day(evidence.Lessons[^1].Date));
         return Of(title, evidence.Class, evidence.Conferences, evidence.Tasks, evidence.Pupils, evidence.UncountedEntryIds.Count);
     }
 
@@ -92,6 +92,4 @@ internal static class EvidenceText
     }
 
     private static string Of(Dose dose) => HostWords.Say("Dose" + dose.Kind, dose.Amount);
-
-    private static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.CurrentUICulture.Name.Length > 0 ? CultureInfo.CurrentUICulture : CultureInfo.InvariantCulture);
 }

@@ -2,11 +2,9 @@ using System.CommandLine;
 using System.Text;
 using Slantwise.Host.Answers;
 using Slantwise.Host.Words;
-using Slantwise.Records;
 using Slantwise.Records.Csv;
 using Slantwise.Records.Entries;
 using Slantwise.Records.Entries.Files;
-using Slantwise.Records.Lessons;
 
 namespace Slantwise.Host.Commands;
 
@@ -28,7 +26,7 @@ internal static class EntriesAddCommand
             await using var open = await OpenStore.OpenAsync(parsed, options, cancel);
             var school = await open.SchoolAsync(cancel);
             var lesson = await pick.LessonAsync(parsed, open.Store, school, isWritten: false, cancel);
-            var record = await LessonRecord.LoadAsync(open.Store, school.Id, lesson.Id, cancel) ?? throw Refusal.Of("NoSuchLesson", lesson.Id);
+            var record = await open.RecordAsync(lesson, cancel);
 
             var path = parsed.GetRequiredValue(file);
             if (path == FromStandardInput)
@@ -41,7 +39,7 @@ internal static class EntriesAddCommand
             }
 
             var text = DecodedText.Read(await TextFile.ReadAsync(path, cancel)).Text;
-            var reading = EntryFile.Read(Path.GetFileName(path), text, record, RecorderFor(record));
+            var reading = EntryFile.Read(Path.GetFileName(path), text, record, EntryStream.RecorderFor(record));
             if (!reading.CanAppend && !parsed.GetValue(skipsBad))
             {
                 throw new Refusal(HostWords.Say("EntriesRefused", reading.RefusedRowCount, reading.RowCount))
@@ -67,7 +65,4 @@ internal static class EntriesAddCommand
         });
         return command;
     }
-
-    private static Recorder RecorderFor(LessonRecord record) =>
-        new(record.School.Id, record.Lesson.Id, EntrySource.File, "command", TimeProvider.System, record.Entries);
 }

@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Slantwise.Host.Answers;
 using Slantwise.Host.Words;
-using Slantwise.Records;
 using Slantwise.Records.Evidence;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
@@ -24,24 +23,23 @@ internal static class EvidenceCommand
             var school = await open.SchoolAsync(cancel);
             if (parsed.GetValue(pick.Lesson) is null && parsed.GetValue(pick.Class) is { } name)
             {
-                var unit = await UnitAsync(open.Store, school, await LessonPick.ClassAsync(name, open.Store, school, cancel), cancel);
+                var unit = await UnitAsync(open, school, await LessonPick.ClassAsync(name, open.Store, school, cancel), cancel);
                 Answer.Say(parsed, options, EvidenceText.Of(unit), Spoken(unit, unit.Conferences));
                 return 0;
             }
             var lesson = await pick.LessonAsync(parsed, open.Store, school, isWritten: true, cancel);
-            var record = await LessonRecord.LoadAsync(open.Store, school.Id, lesson.Id, cancel) ?? throw Refusal.Of("NoSuchLesson", lesson.Id);
-            var evidence = LessonEvidence.Of(record);
+            var evidence = LessonEvidence.Of(await open.RecordAsync(lesson, cancel));
             Answer.Say(parsed, options, EvidenceText.Of(evidence), Spoken(evidence, evidence.Conferences));
             return 0;
         });
         return command;
     }
 
-    private static async Task<UnitEvidence> UnitAsync(IStore store, School school, SchoolClass taught, CancellationToken cancel)
+    private static async Task<UnitEvidence> UnitAsync(OpenStore open, School school, SchoolClass taught, CancellationToken cancel)
     {
         var records = new List<LessonRecord>();
-        foreach (var lesson in (await store.ListLessonsAsync(school.Id, cancel)).Where(l => l.ClassId == taught.Id))
-            records.Add(await LessonRecord.LoadAsync(store, school.Id, lesson.Id, cancel) ?? throw Refusal.Of("NoSuchLesson", lesson.Id));
+        foreach (var lesson in (await open.Store.ListLessonsAsync(school.Id, cancel)).Where(l => l.ClassId == taught.Id))
+            records.Add(await open.RecordAsync(lesson, cancel));
         if (records.Count == 0) throw Refusal.Of("ClassWithoutLesson", taught.Name);
         return UnitEvidence.Of(records);
     }

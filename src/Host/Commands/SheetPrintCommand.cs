@@ -37,7 +37,7 @@ internal static class SheetPrintCommand
             var school = await open.SchoolAsync(cancel);
             var lesson = await pick.LessonAsync(parsed, open.Store, school, isWritten: false, cancel);
             lesson = await PreparedAsync(open.Store, school, lesson, cancel);
-            var record = await LessonRecord.LoadAsync(open.Store, school.Id, lesson.Id, cancel) ?? throw Refusal.Of("NoSuchLesson", lesson.Id);
+            var record = await open.RecordAsync(lesson, cancel);
 
             var spoken = parsed.GetValue(language) is { } asked ? CultureInfo.GetCultureInfo(asked) : CultureInfo.CurrentUICulture;
             var what = parsed.GetValue(kind) == "class" ? PrintKind.Class : PrintKind.Sheets;
@@ -48,7 +48,7 @@ internal static class SheetPrintCommand
             Answer.Say(
                 parsed,
                 options,
-                HostWords.Say("Printed", target, pages.Count, record.Class.Name, lesson.Date.ToString("d", CultureInfo.CurrentCulture), record.Sheet!.Version),
+                HostWords.Say("Printed", target, pages.Count, record.Class.Name, HostWords.Day(lesson.Date), record.Sheet!.Version),
                 new { file = target, pageCount = pages.Count, lessonId = lesson.Id, className = record.Class.Name, date = lesson.Date, sheetVersion = record.Sheet.Version });
             return 0;
         });

@@ -18,7 +18,7 @@ internal static class LessonPrint
     public static byte[] Pdf(IReadOnlyList<Scene> pages, LessonRecord record, PrintKind kind, CultureInfo language)
     {
         using var pdf = new MemoryStream();
-        PdfWriter.Write(pages, Title(record, kind), language, pdf);
+        PdfWriter.Write(pages, Title(record, kind, language), language, pdf);
         return pdf.ToArray();
     }
 
@@ -32,11 +32,11 @@ internal static class LessonPrint
         return $"{name}-{record.Lesson.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}-{what}.pdf";
     }
 
-    private static string Title(LessonRecord record, PrintKind kind) => string.Join(" · ", new[]
+    private static string Title(LessonRecord record, PrintKind kind, CultureInfo language) => string.Join(" · ", new[]
     {
-        HostWords.Say(kind == PrintKind.Class ? "TitleOfClass" : "TitleOfSheets"),
+        HostWords.In(language, kind == PrintKind.Class ? "TitleOfClass" : "TitleOfSheets"),
         record.Class.Name,
         record.Lesson.Title,
-        record.Lesson.Date.ToString("d", CultureInfo.CurrentCulture),
+        HostWords.Day(record.Lesson.Date, language),
     }.Where(part => part.Length > 0));
 }
