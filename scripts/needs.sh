@@ -5,7 +5,7 @@ export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1
 say() { printf '%s\n' "$*" >&2; }
 
 # May we install? Only as root on a Debian-like system.
-may_install() { [[ $(id -u) == 0 ]] && command -v apt-get >/dev/null 2>&1; }
+may_install() { [[ $EUID == 0 ]] && command -v apt-get >/dev/null 2>&1; }
 
 apt_install() {
   say "Installing $* ..."
