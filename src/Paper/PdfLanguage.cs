@@ -4,8 +4,8 @@ using System.Text.RegularExpressions;
 
 namespace Slantwise.Paper;
 
-/// <summary>Says in a finished PDF which language it is in, and that its title is to be shown: the drawing library has no word for either.</summary>
-/// <remarks>Appended as an incremental update: the catalogue written again, the rest untouched. Source: [ISO32000-1] 7.5.6, 7.7.2, 14.9.2.</remarks>
+/// <summary>Says in a finished PDF which language it is in: the drawing library has no word for it.</summary>
+/// <remarks>Appended as an incremental update: the catalogue written again, the rest untouched. Source: [ISO32000] 7.5.6, 7.7.2, 14.9.2.</remarks>
 internal static partial class PdfLanguage
 {
     public static byte[] Declared(byte[] pdf, CultureInfo language)
@@ -22,7 +22,7 @@ internal static partial class PdfLanguage
         if (!text.EndsWith('\n')) update.Append('\n');
         var place = pdf.Length + update.Length;
         var entries = catalogue.Groups["entries"].Value.Trim();
-        update.Append(CultureInfo.InvariantCulture, $"{root} 0 obj\n<<{entries}\n/Lang ({language.Name})\n/ViewerPreferences <</DisplayDocTitle true>>>>\nendobj\n");
+        update.Append(CultureInfo.InvariantCulture, $"{root} 0 obj\n<<{entries}\n/Lang ({language.Name})>>\nendobj\n");
         var table = pdf.Length + update.Length;
         // Each line of the table is 20 bytes, its end of two bytes included.
         update.Append(CultureInfo.InvariantCulture, $"xref\n{root} 1\n{place:0000000000} 00000 n \n");

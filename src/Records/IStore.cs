@@ -82,7 +82,7 @@ public interface IStore
     Task SaveLessonAsync(Lesson lesson, CancellationToken cancel = default);
 
     /// <summary>Appends entries in one durable commit. Entries already here, by id, are passed over.</summary>
-    /// <exception cref="ArgumentException">An entry of another school; a lesson that is not here; two entries with one id in the batch.</exception>
+    /// <exception cref="ArgumentException">An entry of another school; a lesson or a pupil that is not here; two entries with one id in the batch.</exception>
     Task<AppendOutcome> AppendEntriesAsync(Guid schoolId, IReadOnlyList<Entry> entries, CancellationToken cancel = default);
 
     /// <summary>Every entry of a lesson, superseded ones included, in the order received.</summary>

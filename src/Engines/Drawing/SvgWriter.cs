@@ -7,7 +7,7 @@ namespace Slantwise.Engines.Drawing;
 /// <remarks>
 /// A tone becomes <c>var(--tone-ink, #rrggbb)</c>, <c>--tone-accent-soft</c> and so on; the type family is <c>var(--type-family, …)</c>.
 /// Both stand in attributes, not in a style element, so that a page that forbids inline styles shows the drawing and nothing leaks into it.
-/// Source: [SVG2] chapters 5, 6, 9, 10 and 11.
+/// Source: [SVG2018] chapters 5, 6, 9, 10 and 11.
 /// </remarks>
 public static class SvgWriter
 {

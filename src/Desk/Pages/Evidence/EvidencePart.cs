@@ -1,0 +1,45 @@
+using System.Globalization;
+
+namespace Slantwise.Desk.Pages.Evidence;
+
+/// <summary>The name of a number that pools a class's entries, so that an address can lead to them.</summary>
+/// <param name="Kind">Which kind of number.</param>
+/// <param name="TaskNumber">The task, from 1; 0 where no task is meant.</param>
+/// <param name="Place">Its place in the evidence's list, from 0.</param>
+public readonly record struct EvidencePart(EvidencePartKind Kind, int TaskNumber = 0, int Place = 0)
+{
+    /// <summary>The name as a short text: "Level-1-2".</summary>
+    public string Key => string.Create(CultureInfo.InvariantCulture, $"{Kind}-{TaskNumber}-{Place}");
+
+    /// <summary>Reads a name back.</summary>
+    /// <param name="key">Any text.</param>
+    /// <returns>None for a text that <see cref="Key"/> never makes.</returns>
+    public static EvidencePart? FromKey(string? key)
+    {
+        var parts = (key ?? "").Split('-');
+        if (parts.Length != 3
+            || !Enum.TryParse<EvidencePartKind>(parts[0], out var kind)
+            || !int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var task)
+            || !int.TryParse(parts[2], NumberStyles.None, CultureInfo.InvariantCulture, out var place)) return null;
+        var part = new EvidencePart(kind, task, place);
+        return part.Key == key ? part : null;
+    }
+
+    /// <summary>The entries behind the number.</summary>
+    /// <param name="evidence">The evidence it is a number of.</param>
+    /// <returns>Empty where the evidence has no such number.</returns>
+    public IReadOnlyList<Guid> EntryIds(EvidenceView evidence)
+    {
+        var (number, place) = (TaskNumber, Place);
+        var task = evidence.Tasks.FirstOrDefault(t => t.TaskNumber == number);
+        return Kind switch
+        {
+            EvidencePartKind.Level => task?.Levels.ElementAtOrDefault(place)?.EntryIds ?? [],
+            EvidencePartKind.Cue => task?.Cues.ElementAtOrDefault(place)?.EntryIds ?? [],
+            EvidencePartKind.After => evidence.Class.DecisionsAfter.ElementAtOrDefault(place)?.EntryIds ?? [],
+            EvidencePartKind.Predictions => (number == 0 ? evidence.Class.Predictions : task?.Predictions)?.EntryIds ?? [],
+            EvidencePartKind.Uncounted => evidence.UncountedEntryIds,
+            _ => [],
+        };
+    }
+}

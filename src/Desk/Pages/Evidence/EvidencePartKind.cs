@@ -1,0 +1,20 @@
+namespace Slantwise.Desk.Pages.Evidence;
+
+/// <summary>The kinds of number that pool a class's entries.</summary>
+public enum EvidencePartKind
+{
+    /// <summary>A level: who tried it, and how often it was reached.</summary>
+    Level = 1,
+
+    /// <summary>A cue: how often it was left open.</summary>
+    Cue = 2,
+
+    /// <summary>Decisions after sets of one band of success.</summary>
+    After = 3,
+
+    /// <summary>Predictions against what came.</summary>
+    Predictions = 4,
+
+    /// <summary>Entries that count nowhere.</summary>
+    Uncounted = 5,
+}

@@ -1,0 +1,45 @@
+using System.CommandLine;
+using System.Net;
+using Slantwise.Host.Answers;
+using Slantwise.Host.Serving;
+using Slantwise.Host.Words;
+
+namespace Slantwise.Host.Commands;
+
+/// <summary><c>serve</c>: the desk in a browser on this machine, until Ctrl-C.</summary>
+internal static class ServeCommand
+{
+    private const int UsualPort = 5080;
+
+    public static Command Of(GlobalOptions options)
+    {
+        var port = new Option<int>("--port") { Description = HostWords.Say("OptionPort"), HelpName = "N", DefaultValueFactory = _ => UsualPort };
+        var isEmpty = new Option<bool>("--no-demo") { Description = HostWords.Say("OptionNoDemo") };
+        var bind = new Option<string>("--bind") { Description = HostWords.Say("OptionBind"), HelpName = "ADDRESS", DefaultValueFactory = _ => "127.0.0.1" };
+        var command = new Command("serve", HostWords.Say("ServeHelp")) { port, isEmpty, bind };
+        command.SetAction(async (parsed, cancel) =>
+        {
+            var chosen = parsed.GetValue(port);
+            if (chosen is < 0 or > ushort.MaxValue) throw Refusal.Of("PortRange", chosen);
+            if (!IPAddress.TryParse(parsed.GetValue(bind), out var address)) throw Refusal.Of("BindNotAnAddress", parsed.GetValue(bind));
+
+            var folder = DataFolder.Of(parsed, options);
+            using var alone = OpenStore.IsPostgres(parsed, options) ? null : folder.Lock();
+            await using var open = await OpenStore.MakeAsync(parsed, options, cancel);
+            open.Folder.Make();
+            if (!parsed.GetValue(isEmpty) && (await open.Store.ListSchoolsAsync(cancel)).Count == 0)
+            {
+                Console.Error.WriteLine(HostWords.Say("DemoLoading"));
+                await DemoLoadCommand.LoadAsync(open.Store, cancel);
+            }
+
+            await using var app = DeskServer.Of(open.Store, open.Folder, address, chosen);
+            var at = await DeskServer.StartAsync(app, chosen, cancel);
+            if (!IPAddress.IsLoopback(address)) Console.Error.WriteLine(HostWords.Say("BoundToNetwork", address));
+            Answer.Say(parsed, options, HostWords.Say("Serving", at, open.Folder.FullPath), new { address = at, data = open.Folder.FullPath });
+            await app.WaitForShutdownAsync(cancel);
+            return 0;
+        });
+        return command;
+    }
+}

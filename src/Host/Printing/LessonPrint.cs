@@ -1,0 +1,42 @@
+using System.Globalization;
+using System.Text;
+using Slantwise.Engines.Drawing;
+using Slantwise.Host.Words;
+using Slantwise.Paper;
+using Slantwise.Records.Lessons;
+
+namespace Slantwise.Host.Printing;
+
+/// <summary>A lesson's printed documents, for the command and for the desk's links alike.</summary>
+internal static class LessonPrint
+{
+    /// <summary>The pages; empty for a class without pupils. The lesson has a frozen sheet.</summary>
+    public static IReadOnlyList<Scene> Pages(LessonRecord record, PrintKind kind, PaperOptions options) =>
+        kind == PrintKind.Class ? ClassSheetPages.Of(record, options) : TaskSheetPages.Of(record, options);
+
+    /// <summary>Pages as a PDF.</summary>
+    public static byte[] Pdf(IReadOnlyList<Scene> pages, LessonRecord record, PrintKind kind, CultureInfo language)
+    {
+        using var pdf = new MemoryStream();
+        PdfWriter.Write(pages, Title(record, kind, language), language, pdf);
+        return pdf.ToArray();
+    }
+
+    /// <summary>A name for the file that says what is in it, in letters every file system takes.</summary>
+    public static string FileName(LessonRecord record, PrintKind kind)
+    {
+        var name = new StringBuilder();
+        foreach (var c in record.Class.Name.Normalize(NormalizationForm.FormKC))
+            name.Append(char.IsLetterOrDigit(c) ? c : '-');
+        var what = HostWords.Say(kind == PrintKind.Class ? "FileOfClass" : "FileOfSheets");
+        return $"{name}-{record.Lesson.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}-{what}.pdf";
+    }
+
+    private static string Title(LessonRecord record, PrintKind kind, CultureInfo language) => string.Join(" · ", new[]
+    {
+        HostWords.In(language, kind == PrintKind.Class ? "TitleOfClass" : "TitleOfSheets"),
+        record.Class.Name,
+        record.Lesson.Title,
+        HostWords.Day(record.Lesson.Date, language),
+    }.Where(part => part.Length > 0));
+}

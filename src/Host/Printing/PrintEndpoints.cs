@@ -1,0 +1,53 @@
+using System.Globalization;
+using Microsoft.Net.Http.Headers;
+using Slantwise.Desk;
+using Slantwise.Engines.Drawing;
+using Slantwise.Paper;
+using Slantwise.Records.Lessons;
+
+namespace Slantwise.Host.Printing;
+
+/// <summary>The desk's links to paper.</summary>
+internal static class PrintEndpoints
+{
+    public static void MapPrints(this WebApplication app)
+    {
+        app.MapGet("/print/lessons/{id:guid}/sheets.pdf", (Guid id, string? size, DeskSchool desk, HttpContext http) =>
+            PdfAsync(id, PrintKind.Sheets, size, desk, http));
+        app.MapGet("/print/lessons/{id:guid}/class.pdf", (Guid id, string? size, DeskSchool desk, HttpContext http) =>
+            PdfAsync(id, PrintKind.Class, size, desk, http));
+        app.MapGet("/print/lessons/{id:guid}/sheets/{page:int}.svg", (Guid id, int page, string? size, DeskSchool desk, HttpContext http) =>
+            SvgAsync(id, page, size, desk, http));
+    }
+
+    private static async Task<IResult> PdfAsync(Guid lessonId, PrintKind kind, string? size, DeskSchool desk, HttpContext http)
+    {
+        if (await LoadAsync(lessonId, desk, http) is not { } record) return NoticePage.LessonMissing();
+        if (record.Sheet is null) return NoticePage.NotPrepared(lessonId);
+        var options = new PaperOptions(SizeOf(size), CultureInfo.CurrentUICulture);
+        var pages = LessonPrint.Pages(record, kind, options);
+        if (pages.Count == 0) return NoticePage.NoPupils(record.Class.Id);
+
+        var disposition = new ContentDispositionHeaderValue("inline");
+        disposition.SetHttpFileName(LessonPrint.FileName(record, kind));
+        http.Response.Headers.ContentDisposition = disposition.ToString();
+        return Results.Bytes(LessonPrint.Pdf(pages, record, kind, options.Language), "application/pdf");
+    }
+
+    private static async Task<IResult> SvgAsync(Guid lessonId, int page, string? size, DeskSchool desk, HttpContext http)
+    {
+        if (await LoadAsync(lessonId, desk, http) is not { } record) return NoticePage.LessonMissing();
+        if (record.Sheet is null) return NoticePage.NotPrepared(lessonId);
+        var pages = LessonPrint.Pages(record, PrintKind.Sheets, new PaperOptions(SizeOf(size), CultureInfo.CurrentUICulture));
+        if (page < 1 || page > pages.Count) return NoticePage.PageMissing(lessonId, page, pages.Count);
+        return Results.Text(SvgWriter.Write(pages[page - 1]), "image/svg+xml");
+    }
+
+    private static async Task<LessonRecord?> LoadAsync(Guid lessonId, DeskSchool desk, HttpContext http)
+    {
+        await desk.LoadAsync(http.RequestAborted);
+        return desk.HasSchool ? await LessonRecord.LoadAsync(desk.Store, desk.SchoolId, lessonId, http.RequestAborted) : null;
+    }
+
+    private static PaperSize SizeOf(string? size) => string.Equals(size, "letter", StringComparison.OrdinalIgnoreCase) ? PaperSize.Letter : PaperSize.A4;
+}

@@ -1,0 +1,86 @@
+using System.Net;
+using Microsoft.AspNetCore.Connections;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Slantwise.Desk;
+using Slantwise.Host.Answers;
+using Slantwise.Host.Printing;
+using Slantwise.Host.Words;
+using Slantwise.Records;
+
+namespace Slantwise.Host.Serving;
+
+/// <summary>The desk and everything beside it as one web program.</summary>
+internal static class DeskServer
+{
+    /// <summary>Puts it together.</summary>
+    /// <param name="store">Where the records are.</param>
+    /// <param name="folder">Where it keeps its keys.</param>
+    /// <param name="address">The address to listen on.</param>
+    /// <param name="port">The port; 0 for any free one.</param>
+    public static WebApplication Of(IStore store, DataFolder folder, IPAddress address, int port)
+    {
+        // Not the user's environment: the same desk wherever it is started from, and no settings but the command's.
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions
+        {
+            ApplicationName = "slantwise",
+            ContentRootPath = AppContext.BaseDirectory,
+            EnvironmentName = Environments.Production,
+        });
+        builder.Configuration.Sources.Clear();
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Listen(address, port);
+        });
+        SetQuiet(builder.Logging);
+        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
+        builder.Services.AddDataProtection()
+            .SetApplicationName("slantwise")
+            .PersistKeysToFileSystem(Directory.CreateDirectory(folder.KeysFolder));
+        builder.Services.AddSingleton(store);
+        builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddDesk();
+
+        var app = builder.Build();
+        app.UseSecurityHeaders();
+        app.UseKnownHosts(address);
+        app.MapDesk();
+        app.MapPrints();
+        app.MapFonts();
+        return app;
+    }
+
+    /// <summary>Starts it.</summary>
+    /// <returns>The address to open in a browser.</returns>
+    public static async Task<string> StartAsync(WebApplication app, int port, CancellationToken cancel)
+    {
+        try
+        {
+            await app.StartAsync(cancel);
+        }
+        catch (IOException failure) when (failure.InnerException is AddressInUseException)
+        {
+            throw new Refusal(HostWords.Say("PortBusy", port, port == ushort.MaxValue ? port - 1 : port + 1), Refusal.NotPossible);
+        }
+        return app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+    }
+
+    private static void SetQuiet(ILoggingBuilder logging)
+    {
+        logging.ClearProviders();
+        logging.AddSimpleConsole(console => console.SingleLine = true);
+        // Standard output belongs to the command's own words.
+        logging.Services.Configure<Microsoft.Extensions.Logging.Console.ConsoleLoggerOptions>(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
+        logging.SetMinimumLevel(LogLevel.Warning);
+        // Said once a start, and nothing a teacher can do: keys lie unencrypted in the owner's folder; a build has no web root.
+        logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        logging.AddFilter("Microsoft.AspNetCore.StaticFiles", LogLevel.Error);
+        logging.AddFilter("Microsoft.AspNetCore.StaticAssets", LogLevel.Error);
+        logging.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Error);
+        // A start that fails is said by the command.
+        logging.AddFilter("Microsoft.Extensions.Hosting", LogLevel.Critical);
+    }
+}

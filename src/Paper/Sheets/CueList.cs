@@ -1,0 +1,45 @@
+using Slantwise.Engines.Drawing;
+using Slantwise.Paper.Layout;
+using Slantwise.Paper.Words;
+
+namespace Slantwise.Paper.Sheets;
+
+/// <summary>The cues, numbered; the same squares wait to be ticked in every set.</summary>
+internal sealed class CueList(IReadOnlyList<string> cues, PageFrame frame, PaperWords words)
+{
+    private const double SquareMm = 5.6;
+    private const double AfterSquareMm = 2.4;
+    private const double GutterMm = 6;
+
+    public IEnumerable<Block> Blocks()
+    {
+        if (cues.Count == 0) yield break;
+        yield return Headings.Block(words["CuesHead"], "", frame) with { GapMm = 3.4 };
+
+        // Two beside one another while each is short enough to be read at a glance.
+        var perRow = cues.Count > 1 && cues.All(c => Lines(c, 2).Count <= 2) ? 2 : 1;
+        var first = true;
+        foreach (var row in cues.Select((cue, i) => (Number: i + 1, Lines: Lines(cue, perRow))).Chunk(perRow))
+        {
+            var height = Math.Max(SquareMm, row.Max(c => c.Lines.Count) * TypeScale.LineMm(TypeScale.BodyPt) + 0.3);
+            yield return new Block(height, (sketch, top, _) =>
+            {
+                for (var i = 0; i < row.Length; i++) Cue(sketch, row[i].Number, row[i].Lines, frame.LeftMm + i * (CellMm(perRow) + GutterMm), top);
+            })
+            { GapMm = first ? 1.5 : 1.6 };
+            first = false;
+        }
+    }
+
+    private double CellMm(int perRow) => (frame.RoomMm - (perRow - 1) * GutterMm) / perRow;
+
+    private IReadOnlyList<string> Lines(string cue, int perRow) =>
+        TextMeasure.Lines(cue, CellMm(perRow) - SquareMm - AfterSquareMm, TypeScale.BodyPt);
+
+    private static void Cue(Sketch sketch, int number, IReadOnlyList<string> lines, double left, double top)
+    {
+        sketch.Add(new Box(left, top, SquareMm, SquareMm, Tone.Accent, Sketch.EdgeMm, 1));
+        sketch.Centred(left + SquareMm / 2, top + SquareMm / 2, $"{number}", TypeScale.BodyPt, Tone.Accent, TextWeight.Bold);
+        sketch.Paragraph(left + SquareMm + AfterSquareMm, top + 0.25, lines, TypeScale.BodyPt);
+    }
+}

@@ -1,0 +1,97 @@
+using Slantwise.Engines.Drawing;
+using Slantwise.Paper.Layout;
+using Slantwise.Paper.Words;
+
+namespace Slantwise.Paper.Sheets;
+
+/// <summary>The levels side by side, all alike: number, how it is done, how much of it.</summary>
+internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame frame, PaperWords words)
+{
+    private const double GutterMm = 3;
+    private const double PadMm = 3;
+    private const double DiscMm = 4;
+    private const double WideMm = 52;
+    private const int TallLineCount = 5;
+    private const double AgreementMm = 18;
+
+    public IEnumerable<Block> Blocks()
+    {
+        if (offered.Count == 0)
+        {
+            yield return Headings.Block(words["Agree"], words["AgreeHint"], frame) with { GapMm = 3.4 };
+            yield return Agreement();
+            yield break;
+        }
+        yield return Headings.Block(words["Start"], words["StartHint"], frame) with { GapMm = 3.4 };
+        var cards = Arranged();
+        for (var i = 0; i < cards.Count; i++)
+            yield return cards[i] with { GapMm = i == 0 ? 2 : GutterMm };
+    }
+
+    // As many side by side as their words allow; the arrangement that needs least height where none does well.
+    private List<Block> Arranged()
+    {
+        var arrangements = Enumerable.Range(1, offered.Count)
+            .Select(rowCount => (offered.Count + rowCount - 1) / rowCount)
+            .Distinct()
+            .Select(perRow => (PerRow: perRow, Rows: Rows(perRow)))
+            .ToList();
+        var best = arrangements.FirstOrDefault(a => IsComfortable(a.PerRow)).Rows
+            ?? arrangements.MinBy(a => a.Rows.Sum(r => r.LeastMm + GutterMm)).Rows;
+        return best;
+    }
+
+    private double CardMm(int perRow) => (frame.RoomMm - (perRow - 1) * GutterMm) / perRow;
+
+    private static bool IsWide(double cardMm) => cardMm >= WideMm;
+
+    private static double TextMm(double cardMm) => cardMm - 2 * PadMm - (IsWide(cardMm) ? 2 * DiscMm + PadMm : 0);
+
+    private IReadOnlyList<string> NameLines(OfferedLevel level, double cardMm) =>
+        TextMeasure.Lines(level.Level.Name, TextMm(cardMm), TypeScale.BodyPt);
+
+    private IReadOnlyList<string> DoseLines(OfferedLevel level, double cardMm) =>
+        TextMeasure.Lines(words.Dose(level.Level.Dose), TextMm(cardMm), TypeScale.BodyPt, TextWeight.Bold);
+
+    private bool IsComfortable(int perRow)
+    {
+        var room = TextMm(CardMm(perRow));
+        return offered.All(level =>
+            NameLines(level, CardMm(perRow)).Count <= TallLineCount
+            && level.Level.Name.Split(' ').All(w => TextMeasure.WidthMm(w, TypeScale.BodyPt) <= room)
+            && words.Dose(level.Level.Dose).Split(' ').All(w => TextMeasure.WidthMm(w, TypeScale.BodyPt, TextWeight.Bold) <= room));
+    }
+
+    private List<Block> Rows(int perRow)
+    {
+        var width = CardMm(perRow);
+        // Equal in every row: no card is taller for what it says.
+        var nameCount = offered.Max(l => NameLines(l, width).Count);
+        var doseCount = offered.Max(l => DoseLines(l, width).Count);
+        var line = TypeScale.LineMm(TypeScale.BodyPt);
+        var text = (nameCount + doseCount) * line + 1;
+        var height = IsWide(width) ? 2 * PadMm + Math.Max(text, 2 * DiscMm) : 2 * PadMm + 2 * DiscMm + 2 + text;
+        return [.. offered.Chunk(perRow).Select(row => new Block(height, (sketch, top, got) =>
+        {
+            for (var i = 0; i < row.Length; i++) Card(sketch, row[i], frame.LeftMm + i * (width + GutterMm), top, width, got);
+        }))];
+    }
+
+    private void Card(Sketch sketch, OfferedLevel level, double left, double top, double width, double height)
+    {
+        sketch.Field(left, top, width, height, 2.5);
+        var (x, y) = (left + PadMm + DiscMm, top + PadMm + DiscMm);
+        sketch.Add(new Disc(x, y, DiscMm, Tone.Accent));
+        sketch.Centred(x, y, $"{level.Number}", TypeScale.LeadPt, Tone.Ground, TextWeight.Bold);
+        var (textLeft, textTop) = IsWide(width)
+            ? (left + 2 * PadMm + 2 * DiscMm, top + PadMm)
+            : (left + PadMm, top + PadMm + 2 * DiscMm + 2);
+        sketch.Paragraph(textLeft, textTop, NameLines(level, width), TypeScale.BodyPt);
+        var dose = DoseLines(level, width);
+        // Doses stand on one line across the cards, so that they can be compared at a glance.
+        sketch.Paragraph(textLeft, top + height - PadMm - dose.Count * TypeScale.LineMm(TypeScale.BodyPt), dose, TypeScale.BodyPt, weight: TextWeight.Bold);
+    }
+
+    // A card like the others, to be filled in.
+    private Block Agreement() => new(AgreementMm, (sketch, top, height) => sketch.Field(frame.LeftMm, top, frame.RoomMm, height, 2.5)) { GapMm = 2 };
+}

@@ -1,0 +1,81 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Slantwise.Records.Lessons;
+using Slantwise.Records.Schools;
+using Slantwise.Records.Sheets;
+using Slantwise.Records.Tasks;
+
+namespace Slantwise.Storage.Model;
+
+internal abstract partial class SchoolContext
+{
+    protected override void OnModelCreating(ModelBuilder model)
+    {
+        model.Entity<School>(school =>
+        {
+            school.ToTable("schools").HasKey(s => s.Id);
+            school.ComplexProperty(s => s.Policy);
+        });
+        model.Entity<SchoolClass>(schoolClass =>
+        {
+            schoolClass.ToTable("classes").HasKey(c => new { c.SchoolId, c.Id });
+            schoolClass.HasIndex(c => new { c.SchoolId, c.Name }).IsUnique();
+            schoolClass.HasIndex(c => new { c.SchoolId, c.RosterKey }).IsUnique();
+            schoolClass.HasOne<School>().WithMany().HasForeignKey(c => c.SchoolId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<Pupil>(pupil =>
+        {
+            pupil.ToTable("pupils").HasKey(p => new { p.SchoolId, p.Id });
+            pupil.HasIndex(p => new { p.SchoolId, p.Code }).IsUnique();
+            pupil.HasIndex(p => new { p.SchoolId, p.RosterKey }).IsUnique();
+            pupil.HasOne<School>().WithMany().HasForeignKey(p => p.SchoolId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<Enrolment>(enrolment =>
+        {
+            enrolment.ToTable("enrolments").HasKey(e => new { e.SchoolId, e.ClassId, e.PupilId });
+            Belongs<Enrolment, SchoolClass>(enrolment, nameof(Enrolment.ClassId));
+            Belongs<Enrolment, Pupil>(enrolment, nameof(Enrolment.PupilId));
+        });
+        model.Entity<Restriction>(restriction =>
+        {
+            restriction.ToTable("restrictions").HasKey(r => new { r.SchoolId, r.Id });
+            Belongs<Restriction, Pupil>(restriction, nameof(Restriction.PupilId));
+        });
+        model.Entity<MovementTask>(task =>
+        {
+            task.ToTable("tasks").HasKey(t => new { t.SchoolId, t.Id });
+            task.HasOne<School>().WithMany().HasForeignKey(t => t.SchoolId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<Sheet>(sheet =>
+        {
+            sheet.ToTable("sheets").HasKey(s => new { s.SchoolId, s.Id });
+            sheet.HasOne<School>().WithMany().HasForeignKey(s => s.SchoolId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<SheetVersion>(version =>
+        {
+            version.ToTable("sheet_versions").HasKey(v => new { v.SchoolId, v.SheetId, v.Version });
+            Belongs<SheetVersion, Sheet>(version, nameof(SheetVersion.SheetId));
+        });
+        model.Entity<Lesson>(lesson =>
+        {
+            lesson.ToTable("lessons").HasKey(l => new { l.SchoolId, l.Id });
+            Belongs<Lesson, SchoolClass>(lesson, nameof(Lesson.ClassId));
+            Belongs<Lesson, Sheet>(lesson, nameof(Lesson.SheetId));
+            lesson.HasOne<SheetVersion>().WithMany()
+                .HasForeignKey(l => new { l.SchoolId, l.SheetId, l.SheetVersion }).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<EntryRow>(entry =>
+        {
+            entry.ToTable("entries").HasKey(e => new { e.SchoolId, e.Id });
+            // Neither the superseded entry nor the task is a foreign key: a correction may arrive before what it corrects
+            // (two devices), and a task is the copy on the frozen sheet.
+            entry.HasIndex(e => new { e.SchoolId, e.LessonId, e.ReceivedOrder }).IsUnique();
+            Belongs<EntryRow, Lesson>(entry, nameof(EntryRow.LessonId));
+            Belongs<EntryRow, Pupil>(entry, nameof(EntryRow.PupilId));
+        });
+        ColumnNames.Apply(model.Model);
+    }
+
+    private static void Belongs<TRow, TParent>(EntityTypeBuilder<TRow> row, string parentId) where TRow : class where TParent : class =>
+        row.HasOne<TParent>().WithMany().HasForeignKey("SchoolId", parentId).OnDelete(DeleteBehavior.Restrict);
+}

@@ -1,0 +1,42 @@
+using System.Data.Common;
+using Microsoft.EntityFrameworkCore;
+using Slantwise.Records.Lessons;
+using Slantwise.Records.Schools;
+using Slantwise.Records.Sheets;
+using Slantwise.Records.Tasks;
+
+namespace Slantwise.Storage.Model;
+
+/// <summary>The one model of both databases. Every key begins with the school and every foreign key contains it.</summary>
+internal abstract partial class SchoolContext(DbContextOptions options) : DbContext(options)
+{
+    public DbSet<School> Schools => Set<School>();
+    public DbSet<SchoolClass> Classes => Set<SchoolClass>();
+    public DbSet<Pupil> Pupils => Set<Pupil>();
+    public DbSet<Enrolment> Enrolments => Set<Enrolment>();
+    public DbSet<Restriction> Restrictions => Set<Restriction>();
+    public DbSet<MovementTask> Tasks => Set<MovementTask>();
+    public DbSet<Sheet> Sheets => Set<Sheet>();
+    public DbSet<SheetVersion> SheetVersions => Set<SheetVersion>();
+    public DbSet<Lesson> Lessons => Set<Lesson>();
+    public DbSet<EntryRow> Entries => Set<EntryRow>();
+
+    /// <summary>Why the database refused a row; none for any other failure.</summary>
+    public abstract Refusal? RefusalOf(DbException error);
+
+    /// <summary>Makes other writers of these rows wait until the transaction ends.</summary>
+    public abstract Task HoldAsync<TRow>(Guid schoolId, IReadOnlyCollection<Guid> ids, CancellationToken cancel) where TRow : class;
+
+    /// <summary>Inserts the entries whose id is not here yet, within the current transaction.</summary>
+    /// <returns>The ids that were new.</returns>
+    public abstract Task<IReadOnlySet<Guid>> AddNewAsync(IReadOnlyList<EntryRow> rows, CancellationToken cancel);
+
+    protected override void ConfigureConventions(ModelConfigurationBuilder conventions)
+    {
+        conventions.Properties<DateTimeOffset>().HaveConversion<UtcTicksColumn>();
+        conventions.Properties<IReadOnlyList<string>>().HaveConversion<JsonColumn<IReadOnlyList<string>>, JsonColumnComparer<IReadOnlyList<string>>>();
+        conventions.Properties<IReadOnlyList<Level>>().HaveConversion<JsonColumn<IReadOnlyList<Level>>, JsonColumnComparer<IReadOnlyList<Level>>>();
+        conventions.Properties<IReadOnlyList<LessonPhase>>().HaveConversion<JsonColumn<IReadOnlyList<LessonPhase>>, JsonColumnComparer<IReadOnlyList<LessonPhase>>>();
+        conventions.Properties<SheetContent>().HaveConversion<JsonColumn<SheetContent>, JsonColumnComparer<SheetContent>>();
+    }
+}

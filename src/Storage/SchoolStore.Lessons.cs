@@ -1,0 +1,33 @@
+using Slantwise.Records.Lessons;
+using Slantwise.Records.Tasks;
+
+namespace Slantwise.Storage;
+
+public abstract partial class SchoolStore
+{
+    /// <inheritdoc/>
+    public Task<IReadOnlyList<MovementTask>> ListTasksAsync(Guid schoolId, CancellationToken cancel = default) =>
+        ListAsync(c => c.Tasks.Where(t => t.SchoolId == schoolId), tasks => tasks.OrderBy(t => t.Name, Names).ThenBy(t => t.Id), cancel);
+
+    /// <inheritdoc/>
+    public Task<MovementTask?> FindTaskAsync(Guid schoolId, Guid taskId, CancellationToken cancel = default) =>
+        FindAsync(c => c.Tasks.Where(t => t.SchoolId == schoolId && t.Id == taskId), cancel);
+
+    /// <inheritdoc/>
+    /// <exception cref="ArgumentException">A school that is not here.</exception>
+    public Task SaveTaskAsync(MovementTask task, CancellationToken cancel = default) => SaveAsync(task, cancel);
+
+    /// <inheritdoc/>
+    public Task<IReadOnlyList<Lesson>> ListLessonsAsync(Guid schoolId, CancellationToken cancel = default) =>
+        ListAsync(
+            c => c.Lessons.Where(l => l.SchoolId == schoolId),
+            lessons => lessons.OrderBy(l => l.Date).ThenBy(l => l.Title, Names).ThenBy(l => l.Id), cancel);
+
+    /// <inheritdoc/>
+    public Task<Lesson?> FindLessonAsync(Guid schoolId, Guid lessonId, CancellationToken cancel = default) =>
+        FindAsync(c => c.Lessons.Where(l => l.SchoolId == schoolId && l.Id == lessonId), cancel);
+
+    /// <inheritdoc/>
+    /// <exception cref="ArgumentException">A class, sheet or sheet version the school does not have.</exception>
+    public Task SaveLessonAsync(Lesson lesson, CancellationToken cancel = default) => SaveAsync(lesson, cancel);
+}

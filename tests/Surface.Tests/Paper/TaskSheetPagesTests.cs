@@ -1,0 +1,172 @@
+using System.Globalization;
+using Slantwise.Engines.Drawing;
+using Slantwise.Paper;
+using Slantwise.Records.Schools;
+using Slantwise.Records.Sheets;
+using Slantwise.Records.Tasks;
+using Snapshooter.Xunit3;
+
+namespace Slantwise.Surface.Tests.Paper;
+
+public class TaskSheetPagesTests
+{
+    private static readonly PaperOptions A4 = new(PaperSize.A4, CultureInfo.GetCultureInfo("en"));
+    private static readonly PaperOptions Hoja = new(PaperSize.A4, CultureInfo.GetCultureInfo("es"));
+
+    [Fact]
+    public void Of_ClassOnOneTask_IsAPageAPupilByName()
+    {
+        var record = PaperLessons.Of(30, PaperLessons.OneFoot);
+        var pages = TaskSheetPages.Of(record, A4);
+        Assert.Equal(30, pages.Count);
+        var labels = pages.Select(p => p.Words().First()).ToList();
+        // Alphabetical as English readers expect: accents do not send a name to the end.
+        Assert.Equal(["Amara Okafor", "Ángel", "Ben"], labels.Take(3));
+        foreach (var pupil in record.Pupils) Assert.Single(pages, p => p.Run().Contains(pupil.Label.Replace(" ", "") + pupil.Code));
+    }
+
+    [Theory]
+    [InlineData(PaperSize.A4, "en")]
+    [InlineData(PaperSize.Letter, "en")]
+    [InlineData(PaperSize.A4, "es")]
+    [InlineData(PaperSize.Letter, "es")]
+    public void Of_UsualSheetOfTwoTasks_IsAPageATask(PaperSize size, string language)
+    {
+        var pages = TaskSheetPages.Of(
+            PaperLessons.Of(2, PaperLessons.OneFoot, PaperLessons.Throw), new PaperOptions(size, CultureInfo.GetCultureInfo(language)));
+        Assert.Equal(4, pages.Count);
+        Assert.Contains("One-foot balance", pages[0].Words());
+        Assert.Contains("Throw to a target", pages[1].Words());
+    }
+
+    [Fact]
+    public void Of_RestrictedPupil_FindsOnlyWhatIsOfferedUnderTheSheetsNumbers()
+    {
+        var record = PaperLessons.Of(3, new SheetContent { Title = "Ropes", Tasks = [PaperLessons.Rope] });
+        record = record.WithRestriction(record.Pupils[1], BodyDemand.Impact);
+        var pages = TaskSheetPages.Of(record, A4);
+
+        Assert.Contains("Running", pages[0].Run());
+        Assert.DoesNotContain("Running", pages[1].Run());
+        Assert.DoesNotContain("Backwards", pages[1].Run());
+        // Level 2 alone is left and stays level 2: in its card and in the ring of each of the three sets.
+        Assert.Equal(["2", "2", "2", "2"], Numbers(pages[1]));
+        Assert.Equal(6 * 4, Numbers(pages[0]).Count);
+    }
+
+    [Fact]
+    public void Of_RestrictionPastItsDay_RemovesNothing()
+    {
+        var record = PaperLessons.Of(1, PaperLessons.Rope);
+        var ended = record.WithRestriction(record.Pupils[0], BodyDemand.Impact);
+        ended = ended with { Restrictions = [ended.Restrictions[0] with { Until = record.Lesson.Date.AddDays(-1) }] };
+        Assert.Equal(TaskSheetPages.Of(record, A4)[0].Listing(), TaskSheetPages.Of(ended, A4)[0].Listing());
+    }
+
+    [Fact]
+    public void Of_PolicyForbids_LevelIsOnNoPage()
+    {
+        // Weight on the head is not allowed unless a school says so.
+        var record = PaperLessons.Of(2, PaperLessons.Tripod);
+        var pages = TaskSheetPages.Of(record, A4 with { SpareCount = 1 });
+        Assert.All(pages, p => Assert.DoesNotContain("Threepointswiththehead", p.Run()));
+
+        var allowing = record with { School = record.School with { Policy = new SafetyPolicy { HeadWeight = PolicyChoice.Planned } } };
+        Assert.All(TaskSheetPages.Of(allowing, A4), p => Assert.Contains("Threepointswiththehead", p.Run()));
+    }
+
+    [Fact]
+    public void Of_NothingLeftForAPupil_LeavesRoomToAgree()
+    {
+        var rope = PaperLessons.Rope with { Levels = [.. PaperLessons.Rope.Levels.Where(l => l.Demands.Count > 0)] };
+        var record = PaperLessons.Of(1, rope);
+        var page = Assert.Single(TaskSheetPages.Of(record.WithRestriction(record.Pupils[0], BodyDemand.Impact), A4));
+        Assert.Contains("How will you do it?", page.Words());
+        Assert.Empty(Numbers(page));
+    }
+
+    [Fact]
+    public void Of_SpareSheets_FollowWithAnEmptyNameLine()
+    {
+        var pages = TaskSheetPages.Of(PaperLessons.Of(1, PaperLessons.OneFoot), A4 with { SpareCount = 2 });
+        Assert.Equal(3, pages.Count);
+        Assert.Equal("Name", pages[1].Words().First());
+        Assert.Equal(pages[1].Listing(), pages[2].Listing());
+    }
+
+    [Fact]
+    public void Of_NameBeyondOurLetters_PrintsTheCode()
+    {
+        var record = PaperLessons.Of(0, PaperLessons.OneFoot) with { Pupils = [PaperLessons.Pupil(6, "王小明"), PaperLessons.Pupil(7, null)] };
+        var pages = TaskSheetPages.Of(record, A4);
+        Assert.Equal(["5B-07", "5B-08"], pages.Select(p => p.Words().First()).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Of_Predictions_AskWhatTheSheetPredicts()
+    {
+        IEnumerable<string> Words(PredictionKind kind) => TaskSheetPages.Of(
+            PaperLessons.Of(1, new SheetContent { Title = "x", Tasks = [PaperLessons.OneFoot], TrialCount = 4, Predicts = kind }), A4)[0].Words();
+        Assert.Equal(3, Words(PredictionKind.SuccessCount).Count(w => w == "of 4"));
+        Assert.Equal(3, Words(PredictionKind.HoldS).Count(w => w == "seconds"));
+        Assert.DoesNotContain("I think", Words(PredictionKind.Nothing));
+    }
+
+    [Fact]
+    public void Of_FullSheet_TakesTwoPagesATaskAndSaysSo()
+    {
+        var record = PaperLessons.Of(1, new SheetContent { Title = "Ropes", Tasks = [PaperLessons.Rope], SetCount = 4, TrialCount = 10 });
+        var pages = TaskSheetPages.Of(record, A4);
+        Assert.Equal(2, pages.Count);
+        Assert.Contains("Balance 2 · page 2 of 2", pages[1].Words());
+        Assert.Contains("Rope jumping", pages[1].Words());
+        Assert.Contains("Choose", pages[1].Words());
+        // Every set once, and room for each of its trials.
+        Assert.Equal(4, pages.Sum(p => p.Words().Count(w => w == "because")));
+        Assert.Equal(4, pages.Sum(p => p.Words().Count(w => w == "10")));
+    }
+
+    [Theory]
+    [InlineData(DoseKind.HoldS, 1, "1 second", "1 segundo")]
+    [InlineData(DoseKind.HoldS, 7.5, "7.5 seconds", "7,5 segundos")]
+    [InlineData(DoseKind.RepetitionsCount, 10, "10 times in a row", "10 veces seguidas")]
+    [InlineData(DoseKind.DistanceM, 4, "4 m", "4 m")]
+    [InlineData(DoseKind.HeightM, 0.35, "35 cm high", "35 cm de alto")]
+    [InlineData(DoseKind.TargetSizeM, 1.2, "target 1.2 m wide", "blanco de 1,2 m de ancho")]
+    public void Of_Dose_IsSaidInTheLanguage(DoseKind kind, decimal amount, string english, string spanish)
+    {
+        var record = PaperLessons.Of(1, PaperLessons.Task(500, "Task", "", ["Cue"], "", ("One way", new Dose(kind, amount), [])));
+        Assert.Contains(english, TaskSheetPages.Of(record, A4)[0].Words());
+        Assert.Contains(spanish, TaskSheetPages.Of(record, Hoja)[0].Words());
+    }
+
+    [Fact]
+    public void Of_NoFrozenSheet_Throws() =>
+        Assert.Throws<ArgumentException>(() => TaskSheetPages.Of(PaperLessons.Of(1, PaperLessons.OneFoot) with { Sheet = null }, A4));
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(61)]
+    public void Of_SpareCountOutOfRange_Throws(int count) => Assert.Throws<ArgumentOutOfRangeException>(
+        () => TaskSheetPages.Of(PaperLessons.Of(1, PaperLessons.OneFoot), A4 with { SpareCount = count }));
+
+    [Fact]
+    public void Of_NoPupils_IsEmpty() => Assert.Empty(TaskSheetPages.Of(PaperLessons.Of(0, PaperLessons.OneFoot), A4));
+
+    [Fact]
+    public void Of_SmallSheet_MatchesApproved() => Snapshot.Match(TaskSheetPages.Of(
+        PaperLessons.Of(1, new SheetContent { Title = "Balance", Tasks = [PaperLessons.OneFoot], SetCount = 2, TrialCount = 3 }), A4)[0].Listing());
+
+    [Fact]
+    public void Of_SmallSheetInSpanish_MatchesApproved() => Snapshot.Match(TaskSheetPages.Of(
+        PaperLessons.Of(1, new SheetContent { Title = "Balance", Tasks = [PaperLessons.Tripod], SetCount = 1, TrialCount = 2 }), Hoja)[0].Listing());
+
+    // What stands in a disc: the levels' numbers.
+    private static List<string> Numbers(Scene page) =>
+    [
+        .. from disc in page.Shapes.OfType<Disc>()
+           from text in page.Shapes.OfType<Text>()
+           where text.Anchor == TextAnchor.Middle && Math.Abs(text.XMm - disc.XMm) < 0.01 && Math.Abs(text.BaselineMm - disc.YMm) < disc.RadiusMm
+           select text.Content,
+    ];
+}
