@@ -17,13 +17,16 @@ public sealed partial class DeskWordsTests
     {
         var folder = Path.Combine(Root(), "src", "Desk");
         var files = Directory.EnumerateFiles(folder, "*.*", SearchOption.AllDirectories)
-            .Where(f => (f.EndsWith(".razor") || f.EndsWith(".cs")) && !f.EndsWith("DeskWords.cs"))
+            .Where(f => f.EndsWith(".razor") || f.EndsWith(".cs"))
             .Where(f => !Path.GetRelativePath(folder, f).Split(Path.DirectorySeparatorChar).Any(p => p is "obj" or "bin" or "Results" or "Evidence"));
         var missing = new List<string>();
         var seen = 0;
         foreach (var file in files)
         {
-            foreach (var (key, isCounted) in KeysIn(File.ReadAllText(file)))
+            var text = File.ReadAllText(file);
+            // A door to words makes its keys itself; other doors lead to other words.
+            if (text.Contains("ResourceManager")) continue;
+            foreach (var (key, isCounted) in KeysIn(text))
             {
                 seen++;
                 foreach (var name in isCounted ? [key + "One", key + "Many"] : new[] { key })
@@ -44,7 +47,7 @@ public sealed partial class DeskWordsTests
             .. All<LessonStep>("Step"), .. All<LessonStep>("Do"), .. All<RosterItemKind>("Roster"), .. All<RosterField>("RosterField"),
             .. typeof(SafetyPolicy).GetProperties().Where(p => p.PropertyType == typeof(PolicyChoice)).SelectMany(p => new[] { "Policy" + p.Name, "Policy" + p.Name + "Hint" }),
         ];
-        Assert.Empty(keys.Where(k => !HasWords(k)));
+        Assert.DoesNotContain(keys, k => !HasWords(k));
     }
 
     [Fact]
