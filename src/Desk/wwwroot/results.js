@@ -94,6 +94,8 @@ export function attach(rootId, page) {
   }
 
   // ---- From pupil to pupil ----
+  // Loading the page again comes back to the same pupil.
+  const keepAddress = () => history.replaceState(history.state, '', `${location.pathname}?pupil=${pupil()}`);
   const buttons = () => [...root.querySelectorAll('[data-open]')];
 
   async function open(id) {
@@ -103,7 +105,7 @@ export function attach(rootId, page) {
     await allSent();
     const texts = await page.invokeMethodAsync('Open', id);
     for (let i = 0; i < 200 && pupil() !== id; i++) await new Promise(go => setTimeout(go, 5));
-    history.replaceState(history.state, '', `${location.pathname}?pupil=${id}`);
+    keepAddress();
     turning = false;
     show(texts);
     root.querySelector(`[data-open="${id}"]`)?.scrollIntoView({ block: 'nearest' });
@@ -271,10 +273,11 @@ export function attach(rootId, page) {
       if (whose === pupil() && cellOf(key)) cellOf(key).value = text;
     }
   } catch { sessionStorage.removeItem(store); }
+  keepAddress();
   remember();
   send();
 
-  const open1 = cells().find(cell => cell.dataset.cell.includes('.Level.')
+  const firstOpen = cells().find(cell => cell.dataset.cell.includes('.Level.')
     && cells().filter(other => other.dataset.cell.startsWith(cell.dataset.cell.split('.', 2).join('.') + '.')).every(other => other.value === ''));
-  focus(open1 ?? cells()[0]);
+  focus(firstOpen ?? cells()[0]);
 }

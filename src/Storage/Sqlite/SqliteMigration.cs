@@ -22,13 +22,14 @@ internal static class SqliteMigration
 
     private static async Task<FileStream> LockAsync(string file, CancellationToken cancel)
     {
-        while (true)
+        for (var waited = 0; ; waited++)
         {
             try
             {
                 return new FileStream(file, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
             }
-            catch (IOException) when (File.Exists(file))
+            // Somebody is at it, or was until a moment ago. After five minutes it is something else, and said.
+            catch (IOException e) when (e is not DirectoryNotFoundException && waited < 6000)
             {
                 await Task.Delay(50, cancel);
             }

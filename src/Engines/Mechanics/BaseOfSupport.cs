@@ -1,0 +1,73 @@
+namespace Slantwise.Engines.Mechanics;
+
+/// <summary>The area on the floor over which a body can be held: the tightest line around everything that touches.</summary>
+public sealed class BaseOfSupport
+{
+    private BaseOfSupport(Point2[] corners) => Corners = corners;
+
+    /// <summary>The corners, turning left, no three on one line. One corner for a point, two for a line.</summary>
+    public IReadOnlyList<Point2> Corners { get; }
+
+    /// <summary>The base of what touches the floor.</summary>
+    /// <param name="touching">Points of the outlines of all contacts, shape (n), n ≥ 1, any order, repeats allowed, on the floor.</param>
+    /// <returns>The convex hull.</returns>
+    /// <exception cref="ArgumentException">No point; a coordinate that is not finite.</exception>
+    /// <remarks>Source: [Andrew1979], the monotone chain.</remarks>
+    public static BaseOfSupport Of(ReadOnlySpan<Point2> touching)
+    {
+        if (touching.Length == 0) throw new ArgumentException("A base needs at least one point that touches the floor.", nameof(touching));
+        foreach (var p in touching)
+            if (!double.IsFinite(p.XH) || !double.IsFinite(p.YH))
+                throw new ArgumentException($"A point on the floor has finite coordinates, not ({p.XH}, {p.YH}).", nameof(touching));
+
+        var sorted = touching.ToArray();
+        Array.Sort(sorted, static (a, b) => a.XH != b.XH ? a.XH.CompareTo(b.XH) : a.YH.CompareTo(b.YH));
+        sorted = sorted.Distinct().ToArray();
+        if (sorted.Length == 1) return new BaseOfSupport(sorted);
+
+        var hull = new Point2[2 * sorted.Length];
+        var count = 0;
+        for (var i = 0; i < sorted.Length; i++) count = Push(hull, count, 0, sorted[i]);
+        var lower = count;
+        for (var i = sorted.Length - 2; i >= 0; i--) count = Push(hull, count, lower - 1, sorted[i]);
+        // The last corner repeats the first.
+        return new BaseOfSupport(hull[..(count - 1)]);
+    }
+
+    /// <summary>The base's area in square statures; 0 for a point or a line.</summary>
+    public double AreaH2
+    {
+        get
+        {
+            var twice = 0.0;
+            for (var i = 2; i < Corners.Count; i++) twice += Point2.Turn(Corners[0], Corners[i - 1], Corners[i]);
+            return twice / 2;
+        }
+    }
+
+    /// <summary>Smallest width over longest side: near 0 where a triangle has turned into a line.</summary>
+    /// <returns>0 for a point or a line; 0.866 for an equilateral triangle, 1 for a square.</returns>
+    public double NarrownessFraction
+    {
+        get
+        {
+            if (Corners.Count < 3) return 0;
+            var (narrowestH, longestH) = (double.PositiveInfinity, 0.0);
+            for (var i = 0; i < Corners.Count; i++)
+            {
+                var (a, b) = (Corners[i], Corners[(i + 1) % Corners.Count]);
+                var sideH = (b - a).LengthH;
+                var widthH = Corners.Max(c => Point2.Turn(a, b, c)) / sideH;
+                (narrowestH, longestH) = (Math.Min(narrowestH, widthH), Math.Max(longestH, sideH));
+            }
+            return narrowestH / longestH;
+        }
+    }
+
+    private static int Push(Point2[] hull, int count, int floor, Point2 point)
+    {
+        while (count >= floor + 2 && Point2.Turn(hull[count - 2], hull[count - 1], point) <= 0) count--;
+        hull[count] = point;
+        return count + 1;
+    }
+}
