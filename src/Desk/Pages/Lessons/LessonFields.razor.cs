@@ -35,6 +35,10 @@ public partial class LessonFields
     [Parameter]
     public bool HasEntries { get; set; }
 
+    /// <summary>Whether the form stands in a section of a page, not by itself.</summary>
+    [Parameter]
+    public bool IsPart { get; set; }
+
     /// <summary>Called with the lesson once it is saved.</summary>
     [Parameter]
     public EventCallback<Lesson> OnSaved { get; set; }

@@ -13,6 +13,7 @@ public partial class SheetEditor
     private IReadOnlyList<MovementTask> _tasks = [];
     private SheetVersion? _latest;
     private Guid? _addedId;
+    private bool _isKept;
     private bool _isDirty;
     private bool _isSaved;
     private string? _failure;
@@ -35,8 +36,6 @@ public partial class SheetEditor
     /// <inheritdoc />
     protected override async Task LoadAsync()
     {
-        // The address of a new sheet becomes its own on the first save; what is on the page stays.
-        if (_draft is not null && _draft.Id == Id) return;
         _tasks = await Desk.Store.ListTasksAsync(Desk.SchoolId);
         var sheet = Id is { } id
             ? await Desk.Store.FindSheetAsync(Desk.SchoolId, id)
@@ -45,7 +44,7 @@ public partial class SheetEditor
         _latest = sheet is { LatestVersion: > 0 }
             ? await Desk.Store.FindSheetVersionAsync(Desk.SchoolId, sheet.Id, sheet.LatestVersion)
             : null;
-        (_isDirty, _isSaved, _failure) = (false, false, null);
+        (_isKept, _isDirty, _isSaved, _failure) = (Id is not null, false, false, null);
     }
 
     private void Touch() => (_isDirty, _isSaved) = (true, false);
@@ -80,6 +79,7 @@ public partial class SheetEditor
             : await Desk.TryAsync(() => Desk.Store.SaveSheetAsync(sheet));
         if (_failure is not null) return;
         (_isDirty, _isSaved) = (false, true);
-        if (Id is null) Navigation.NavigateTo($"/sheets/{_draft.Id}", replace: true);
+        if (!_isKept) await ShowAddressAsync($"/sheets/{_draft.Id}");
+        _isKept = true;
     }
 }

@@ -11,6 +11,7 @@ public partial class TaskEditor
     private TaskDraft? _draft;
     private (int Index, LevelDraft Level)? _removed;
     private Guid? _freshId;
+    private bool _isKept;
     private bool _isDirty;
     private bool _isSaved;
     private string? _failure;
@@ -26,12 +27,10 @@ public partial class TaskEditor
     /// <inheritdoc />
     protected override async Task LoadAsync()
     {
-        // The address of a new task becomes its own on the first save; what is on the page stays.
-        if (_draft is not null && _draft.Id == Id) return;
         _draft = Id is not { } id ? new TaskDraft(Desk.SchoolId, Desk.NewId())
             : await Desk.Store.FindTaskAsync(Desk.SchoolId, id) is { } task ? TaskDraft.Of(task)
             : null;
-        (_isDirty, _isSaved, _failure, _removed) = (false, false, null, null);
+        (_isKept, _isDirty, _isSaved, _failure, _removed) = (Id is not null, false, false, null, null);
     }
 
     private void Touch() => (_isDirty, _isSaved) = (true, false);
@@ -82,6 +81,7 @@ public partial class TaskEditor
             : await Desk.TryAsync(() => Desk.Store.SaveTaskAsync(_draft!.ToTask()));
         if (_failure is not null) return;
         (_isDirty, _isSaved) = (false, true);
-        if (Id is null) Navigation.NavigateTo($"/tasks/{_draft!.Id}", replace: true);
+        if (!_isKept) await ShowAddressAsync($"/tasks/{_draft!.Id}");
+        _isKept = true;
     }
 }
