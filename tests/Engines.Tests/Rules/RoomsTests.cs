@@ -1,5 +1,8 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using ArchUnitNET.Domain;
+using ArchUnitNET.Loader;
+using Slantwise.Engines.Drawing;
 
 namespace Slantwise.Engines.Tests.Rules;
 
@@ -29,6 +32,22 @@ public sealed partial class RoomsTests
             where other != own && Regex.IsMatch(file.Text, $@"Slantwise\.Engines\.{other}\b")
             select $"{file.Path} names {other}",
             "An engine names no other engine:");
+    }
+
+    [Fact]
+    public void Engines_AsBuilt_DependOnNothingButTheBaseLibraryAndMathNet()
+    {
+        // What the sources say is one thing; this reads what the compiler made of them.
+        var built = new ArchLoader().LoadAssemblies(typeof(Scene).Assembly).Build();
+        Sources.None(
+            from type in built.Types
+            from target in type.Dependencies.Select(d => d.Target).Where(t => t is not GenericParameter).Distinct()
+            let name = target.FullName
+            where !name.StartsWith("Slantwise.Engines.") && !name.StartsWith("System.") && !name.StartsWith("MathNet.Numerics.")
+                && !name.StartsWith("Microsoft.CodeAnalysis.") && name.Contains('.') && !name.StartsWith('<')
+            select $"{type.FullName} uses {name}",
+            "Engines use the base library and MathNet.Numerics:");
+        Assert.True(built.Types.Count() > 50, "The engines were loaded.");
     }
 
     private static Dictionary<string, string[]> Table() => File.ReadLines(Path.Combine(Sources.Root, "docs/rooms.md"))
