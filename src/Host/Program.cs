@@ -8,21 +8,16 @@ namespace Slantwise.Host;
 /// <summary>The one program: reads the command line, runs a command, and turns any failure into a line and an exit code.</summary>
 internal static class Program
 {
-    // Long enough to finish a commit or stop the desk, short enough for somebody waiting at a terminal.
-    private static readonly TimeSpan GraceOnInterrupt = TimeSpan.FromSeconds(8);
-
     private static async Task<int> Main(string[] args)
     {
+        using var interrupts = new Interrupts();
         var options = new GlobalOptions();
         var parsed = CommandTree.Of(options).Parse(args);
         try
         {
             if (parsed.Action is ParseErrorAction) throw UsageRefusal.Of(parsed);
-            return await parsed.InvokeAsync(new InvocationConfiguration
-            {
-                EnableDefaultExceptionHandler = false,
-                ProcessTerminationTimeout = GraceOnInterrupt,
-            });
+            return await parsed.InvokeAsync(
+                new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null }, interrupts.Asked);
         }
         catch (Exception failure)
         {
