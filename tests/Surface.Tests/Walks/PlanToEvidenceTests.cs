@@ -10,7 +10,7 @@ public sealed class PlanToEvidenceTests(Browser browser)
     public async Task Walk_PlanPrintTypeRead_EndsInEvidenceOfWhatWasTyped()
     {
         var page = await browser.NewPageAsync();
-        page.SetDefaultTimeout(30_000);
+        page.SetDefaultTimeout((float)HostProgram.Patience.TotalMilliseconds);
         await using var served = await ServedHost.StartAsync();
         async Task OpenAsync(string path)
         {
