@@ -4,8 +4,8 @@ namespace Slantwise.Host;
 
 /// <summary>Turns Ctrl-C and a request to end into a cancelled token, from the first line of the program to its last.</summary>
 /// <remarks>
-/// The command line library listens only once a command has first waited for something, and the web server only while it runs:
-/// between them a signal once ended the desk with the exit code of a killed program.
+/// The command line library listens only once a command has first waited for something, and the web server only while it runs.
+/// A desk that was asked to end right after its start has been seen to answer with the exit code of a killed program.
 /// </remarks>
 internal sealed class Interrupts : IDisposable
 {

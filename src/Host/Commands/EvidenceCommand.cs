@@ -37,9 +37,7 @@ internal static class EvidenceCommand
 
     private static async Task<UnitEvidence> UnitAsync(OpenStore open, School school, SchoolClass taught, CancellationToken cancel)
     {
-        var records = new List<LessonRecord>();
-        foreach (var lesson in (await open.Store.ListLessonsAsync(school.Id, cancel)).Where(l => l.ClassId == taught.Id))
-            records.Add(await open.RecordAsync(lesson, cancel));
+        var records = await LessonRecord.LoadClassAsync(open.Store, school.Id, taught.Id, cancel);
         if (records.Count == 0) throw Refusal.Of("ClassWithoutLesson", taught.Name);
         return UnitEvidence.Of(records);
     }

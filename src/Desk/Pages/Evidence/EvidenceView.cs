@@ -68,14 +68,6 @@ public sealed record EvidenceView
     /// <summary>The records of a class's lessons that have a frozen sheet, earliest first.</summary>
     /// <param name="desk">The school, loaded.</param>
     /// <param name="classId">The class.</param>
-    public static async Task<IReadOnlyList<LessonRecord>> LoadUnitAsync(DeskSchool desk, Guid classId)
-    {
-        List<LessonRecord> records = [];
-        foreach (var lesson in await desk.Store.ListLessonsAsync(desk.SchoolId))
-        {
-            if (lesson.ClassId != classId || lesson.SheetVersion is null) continue;
-            if (await LessonRecord.LoadAsync(desk.Store, desk.SchoolId, lesson.Id) is { } record) records.Add(record);
-        }
-        return records;
-    }
+    public static async Task<IReadOnlyList<LessonRecord>> LoadUnitAsync(DeskSchool desk, Guid classId) =>
+        [.. (await LessonRecord.LoadClassAsync(desk.Store, desk.SchoolId, classId)).Where(r => r.Lesson.SheetVersion is not null)];
 }
