@@ -38,7 +38,7 @@ public sealed record BalanceTolerance(double HeldFraction, double ErrorDeg, int 
         {
             var (first, second) = normal.Pair();
             var shifted = balance.Centre.OnFloor + new Point2(frontSd * first, slope * first + restSd * second);
-            if (IsInside(shifted, balance.Base)) heldCount++;
+            if (balance.Base.Contains(shifted)) heldCount++;
         }
         return new BalanceTolerance((double)heldCount / sampleCount, errorDeg, sampleCount, frontSd, Math.Sqrt(side));
     }
@@ -83,13 +83,4 @@ public sealed record BalanceTolerance(double HeldFraction, double ErrorDeg, int 
         .5 * (Point3.Cross(from.X, to.X) + Point3.Cross(from.Y, to.Y) + Point3.Cross(from.Z, to.Z));
 
     private static Rotation About(Point3 turn) => turn.LengthH < 1e-15 ? Rotation.None : Rotation.About(turn, turn.LengthH);
-
-    private static bool IsInside(Point2 point, BaseOfSupport supported)
-    {
-        var corners = supported.Corners;
-        if (corners.Count < 3) return false;
-        for (var i = 0; i < corners.Count; i++)
-            if (Point2.Turn(corners[i], corners[(i + 1) % corners.Count], point) < 0) return false;
-        return true;
-    }
 }

@@ -64,6 +64,17 @@ public sealed class BaseOfSupport
         }
     }
 
+    /// <summary>Whether a point lies on the base, its sides included.</summary>
+    /// <param name="point">On the floor.</param>
+    /// <returns>Never for a point or a line: nothing can be held over them against the smallest error.</returns>
+    public bool Contains(Point2 point)
+    {
+        if (Corners.Count < 3) return false;
+        for (var i = 0; i < Corners.Count; i++)
+            if (Point2.Turn(Corners[i], Corners[(i + 1) % Corners.Count], point) < 0) return false;
+        return true;
+    }
+
     private static int Push(Point2[] hull, int count, int floor, Point2 point)
     {
         while (count >= floor + 2 && Point2.Turn(hull[count - 2], hull[count - 1], point) <= 0) count--;

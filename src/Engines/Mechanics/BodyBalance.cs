@@ -5,11 +5,9 @@ namespace Slantwise.Engines.Mechanics;
 /// <param name="Base">The base of support.</param>
 /// <param name="Margin">How safely the line of gravity falls inside it.</param>
 /// <param name="Loads">What each contact carries, in the order of the contacts.</param>
-public sealed record BodyBalance(Point3 Centre, BaseOfSupport Base, BalanceMargin Margin, LoadShares Loads)
+/// <param name="HeadFraction">Share of the body's weight on the head; 0 where the head does not touch.</param>
+public sealed record BodyBalance(Point3 Centre, BaseOfSupport Base, BalanceMargin Margin, LoadShares Loads, double HeadFraction)
 {
-    /// <summary>Share of the body's weight on the head; 0 where the head does not touch.</summary>
-    public required double HeadFraction { get; init; }
-
     /// <summary>The balance of a settled body.</summary>
     /// <param name="body">The body on the floor.</param>
     /// <param name="table">Whose mass fractions.</param>
@@ -23,7 +21,7 @@ public sealed record BodyBalance(Point3 Centre, BaseOfSupport Base, BalanceMargi
         var headFraction = 0.0;
         for (var i = 0; i < loads.Shares.Count; i++)
             if (ContactPatch.IsHead(body.Contacts[i].Contact.Part)) headFraction += loads.Shares[i].ShareFraction;
-        return new BodyBalance(centre, baseOfSupport, margin, loads) { HeadFraction = headFraction };
+        return new BodyBalance(centre, baseOfSupport, margin, loads, headFraction);
     }
 
     // Parts carry over an area, not at a point: two feet side by side hold a centre that is a little in front of their middles.

@@ -56,6 +56,15 @@ public sealed class BaseOfSupportTests
         });
 
     [Fact]
+    public void Contains_AnyPoint_WhereItsMarginIsNotNegative() => Gen.Select(Floor.Point.Array[1, 12], Floor.Point).Sample((points, point) =>
+    {
+        var supported = BaseOfSupport.Of(points);
+        var marginH = BalanceMargin.Of(new Point3(point.XH, point.YH, .5), supported).MarginH;
+        // On a side, rounding decides; a line holds nothing.
+        if (Math.Abs(marginH) > 1e-9) Assert.Equal(supported.Corners.Count > 2 && marginH > 0, supported.Contains(point));
+    });
+
+    [Fact]
     public void Of_NoPoint_SaysWhatIsNeeded() => Assert.Throws<ArgumentException>(() => BaseOfSupport.Of([]));
 
     private readonly record struct ConvexHullOf(Point2[] Points)
