@@ -12,25 +12,35 @@ public sealed record BalanceMargin(double MarginH, IReadOnlyList<TippingEdge> Ed
     /// <summary>The margin of a centre of mass over a base.</summary>
     /// <param name="centre">The centre of mass, on the floor's frame; its height is more than 0.</param>
     /// <param name="baseOfSupport">The base.</param>
+    /// <param name="towardsWall">Which way a wall props the body, a vector of length 1: sides that face it are not tipped over. None without a wall.</param>
     /// <returns>Angles and energies as for a rigid body on a rigid floor.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A centre of mass that is not above the floor.</exception>
     /// <remarks>Tipping angle atan(b/h) and energy √(h²+b²) − h by statics. Source: [Knight2017] ch. 12.</remarks>
-    public static BalanceMargin Of(Point3 centre, BaseOfSupport baseOfSupport)
+    public static BalanceMargin Of(Point3 centre, BaseOfSupport baseOfSupport, Point2? towardsWall = null)
     {
         if (!(centre.ZH > 0)) throw new ArgumentOutOfRangeException(nameof(centre), centre.ZH, "A centre of mass is above the floor.");
         var corners = baseOfSupport.Corners;
         if (corners.Count < 3) return OfLine(centre, corners);
 
         var edges = new TippingEdge[corners.Count];
-        var weakest = 0;
+        var weakest = -1;
         for (var i = 0; i < edges.Length; i++)
         {
             edges[i] = Edge(centre, corners[i], corners[(i + 1) % corners.Count]);
-            if (edges[i].MarginH < edges[weakest].MarginH) weakest = i;
+            if (IsPropped(edges[i], towardsWall)) continue;
+            if (weakest < 0 || edges[i].MarginH < edges[weakest].MarginH) weakest = i;
         }
         // Outside, the distance to a side's line understates the distance to the base beyond that side's ends.
         var marginH = edges[weakest].MarginH < 0 ? -NearestH(centre.OnFloor, edges) : edges[weakest].MarginH;
         return new BalanceMargin(marginH, edges, weakest);
+    }
+
+    // A side faces the wall where its way out points more towards the wall than along it: less than 45° off.
+    private static bool IsPropped(TippingEdge edge, Point2? towardsWall)
+    {
+        if (towardsWall is not { } towards) return false;
+        var along = edge.To - edge.From;
+        return along.YH * towards.XH - along.XH * towards.YH > Math.Sqrt(.5) * along.LengthH;
     }
 
     private static BalanceMargin OfLine(Point3 centre, IReadOnlyList<Point2> corners)

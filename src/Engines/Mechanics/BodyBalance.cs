@@ -11,25 +11,31 @@ public sealed record BodyBalance(Point3 Centre, BaseOfSupport Base, BalanceMargi
     /// <summary>The balance of a settled body.</summary>
     /// <param name="body">The body on the floor.</param>
     /// <param name="table">Whose mass fractions.</param>
-    public static BodyBalance Of(SettledBody body, BodyTable table = BodyTable.Mean)
+    public static BodyBalance Of(SettledBody body, BodyTable table = BodyTable.Mean) => Of([body], table, null);
+
+    /// <summary>The balance of bodies that hold each other, all taken as one.</summary>
+    /// <param name="bodies">Equally heavy, in one frame, at least one on the floor.</param>
+    /// <param name="table">Whose mass fractions, for all of them.</param>
+    /// <param name="towardsWall">Which way a wall props them, of length 1; none without a wall.</param>
+    public static BodyBalance Of(IReadOnlyList<SettledBody> bodies, BodyTable table, Point2? towardsWall)
     {
-        var centre = body.Skeleton.CentreOfMass(table);
-        var touching = body.Contacts.SelectMany(c => c.Outline).ToArray();
-        var baseOfSupport = BaseOfSupport.Of(touching);
-        var margin = BalanceMargin.Of(centre, baseOfSupport);
-        var loads = LoadsOf(body, centre.OnFloor, margin.IsHeld);
+        var centre = 1.0 / bodies.Count * bodies.Aggregate(new Point3(0, 0, 0), (sum, body) => sum + body.Skeleton.CentreOfMass(table));
+        var contacts = bodies.SelectMany(b => b.Contacts).ToArray();
+        var baseOfSupport = BaseOfSupport.Of(contacts.SelectMany(c => c.Outline).ToArray());
+        var margin = BalanceMargin.Of(centre, baseOfSupport, towardsWall);
+        var loads = LoadsOf(contacts, centre.OnFloor, margin.IsHeld);
         var headFraction = 0.0;
         for (var i = 0; i < loads.Shares.Count; i++)
-            if (ContactPatch.IsHead(body.Contacts[i].Contact.Part)) headFraction += loads.Shares[i].ShareFraction;
+            if (ContactPatch.IsHead(contacts[i].Contact.Part)) headFraction += loads.Shares[i].ShareFraction;
         return new BodyBalance(centre, baseOfSupport, margin, loads, headFraction);
     }
 
     // Parts carry over an area, not at a point: two feet side by side hold a centre that is a little in front of their middles.
-    private static LoadShares LoadsOf(SettledBody body, Point2 centre, bool isHeld)
+    private static LoadShares LoadsOf(SettledContact[] contacts, Point2 centre, bool isHeld)
     {
-        var loads = LoadShares.Of(body.Contacts.Select(c => c.Middle).ToArray(), centre);
+        var loads = LoadShares.Of(contacts.Select(c => c.Middle).ToArray(), centre);
         return loads.Basis == LoadBasis.NotHeld && isHeld
-            ? LoadShares.OfPrints(body.Contacts.Select(c => c.Outline).ToArray(), centre)
+            ? LoadShares.OfPrints(contacts.Select(c => c.Outline).ToArray(), centre)
             : loads;
     }
 }

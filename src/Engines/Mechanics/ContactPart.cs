@@ -56,4 +56,7 @@ public enum ContactPart
 
     /// <summary>The forehead.</summary>
     Forehead,
+
+    /// <summary>The front of the thigh, above the knee.</summary>
+    Thigh,
 }

@@ -32,6 +32,7 @@ public sealed record ContactPatch(
         new(ContactPart.Belly, SegmentKind.MiddleTrunk, new(0, 0, .020), .060, Up, .150, .130),
         new(ContactPart.Crown, SegmentKind.Head, new(.005, 0, BodyLengths.NeckH + BodyLengths.HeadH - .055), .055, Front, .045, .045),
         new(ContactPart.Forehead, SegmentKind.Head, new(.015, 0, BodyLengths.NeckH + BodyLengths.HeadH - .060), .052, Up, .040, .045),
+        new(ContactPart.Thigh, SegmentKind.Thigh, new(.006, 0, -.72 * BodyLengths.ThighH), .040, Down, .060, .060),
     ];
 
     private const double SoleMiddleH = BodyLengths.FootH / 2 - BodyLengths.HeelBehindAnkleH;

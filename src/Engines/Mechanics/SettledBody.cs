@@ -56,6 +56,20 @@ public sealed record SettledBody(Skeleton Skeleton, IReadOnlyList<SettledContact
         return new SettledBody(skeleton, settled, settled.Max(c => Math.Abs(c.HeightH)), Math.Acos(Math.Clamp((traceCount - 1) / 2, -1, 1)));
     }
 
+    /// <summary>The same body elsewhere, not turned.</summary>
+    /// <param name="by">How far, in statures.</param>
+    internal SettledBody Moved(Point3 by) => this with
+    {
+        Skeleton = Skeleton.Moved(Rotation.None, by),
+        Contacts = Contacts.Select(c => c with { Middle = c.Middle + by.OnFloor, Outline = c.Outline.Select(p => p + by.OnFloor).ToArray() }).ToArray(),
+    };
+
+    internal static Point3 Lowest(Skeleton skeleton, Contact contact)
+    {
+        var patch = ContactPatch.Of(contact.Part);
+        return patch.Lowest(skeleton.Frame(patch.Segment, contact.Side));
+    }
+
     private static SettledContact Settled(Skeleton skeleton, Contact contact)
     {
         var patch = ContactPatch.Of(contact.Part);
@@ -67,11 +81,7 @@ public sealed record SettledBody(Skeleton Skeleton, IReadOnlyList<SettledContact
     private static Point3[] Lowest(Skeleton skeleton, IReadOnlyList<Contact> contacts)
     {
         var lowest = new Point3[contacts.Count];
-        for (var i = 0; i < lowest.Length; i++)
-        {
-            var patch = ContactPatch.Of(contacts[i].Part);
-            lowest[i] = patch.Lowest(skeleton.Frame(patch.Segment, contacts[i].Side));
-        }
+        for (var i = 0; i < lowest.Length; i++) lowest[i] = Lowest(skeleton, contacts[i]);
         return lowest;
     }
 

@@ -16,7 +16,7 @@ public sealed class PostureTextTests
         Assert.Equal(Math.PI / 2, reading.Posture!.Pose.AngleRad(Joint.KneeFlexion, Side.Left), 1e-12);
         Assert.Equal(0, reading.Posture.Pose.AngleRad(Joint.KneeFlexion, Side.Right));
         Assert.Equal([new Contact(ContactPart.Foot, Side.Right)], reading.Posture.Contacts);
-        Assert.False(Posture.IsInverted(reading.Posture.Settle()));
+        Assert.False(reading.Posture.Settle().IsInverted);
     }
 
     [Theory]
