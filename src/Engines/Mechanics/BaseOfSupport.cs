@@ -20,18 +20,19 @@ public sealed class BaseOfSupport
             if (!double.IsFinite(p.XH) || !double.IsFinite(p.YH))
                 throw new ArgumentException($"A point on the floor has finite coordinates, not ({p.XH}, {p.YH}).", nameof(touching));
 
-        var sorted = touching.ToArray();
-        Array.Sort(sorted, static (a, b) => a.XH != b.XH ? a.XH.CompareTo(b.XH) : a.YH.CompareTo(b.YH));
-        sorted = sorted.Distinct().ToArray();
-        if (sorted.Length == 1) return new BaseOfSupport(sorted);
+        Span<Point2> sorted = touching.Length <= 64 ? stackalloc Point2[touching.Length] : new Point2[touching.Length];
+        touching.CopyTo(sorted);
+        sorted.Sort(static (a, b) => a.XH != b.XH ? a.XH.CompareTo(b.XH) : a.YH.CompareTo(b.YH));
+        sorted = sorted[..Distinct(sorted)];
+        if (sorted.Length == 1) return new BaseOfSupport([sorted[0]]);
 
-        var hull = new Point2[2 * sorted.Length];
+        Span<Point2> hull = sorted.Length <= 64 ? stackalloc Point2[2 * sorted.Length] : new Point2[2 * sorted.Length];
         var count = 0;
         for (var i = 0; i < sorted.Length; i++) count = Push(hull, count, 0, sorted[i]);
         var lower = count;
         for (var i = sorted.Length - 2; i >= 0; i--) count = Push(hull, count, lower - 1, sorted[i]);
         // The last corner repeats the first.
-        return new BaseOfSupport(hull[..(count - 1)]);
+        return new BaseOfSupport(hull[..(count - 1)].ToArray());
     }
 
     /// <summary>The base's area in square statures; 0 for a point or a line.</summary>
@@ -75,7 +76,15 @@ public sealed class BaseOfSupport
         return true;
     }
 
-    private static int Push(Point2[] hull, int count, int floor, Point2 point)
+    private static int Distinct(Span<Point2> sorted)
+    {
+        var count = 1;
+        for (var i = 1; i < sorted.Length; i++)
+            if (sorted[i] != sorted[count - 1]) sorted[count++] = sorted[i];
+        return count;
+    }
+
+    private static int Push(Span<Point2> hull, int count, int floor, Point2 point)
     {
         while (count >= floor + 2 && Point2.Turn(hull[count - 2], hull[count - 1], point) <= 0) count--;
         hull[count] = point;

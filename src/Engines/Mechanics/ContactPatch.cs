@@ -62,9 +62,10 @@ public sealed record ContactPatch(
         // A part that stands upright on its end leaves a print without a direction: take its front instead.
         if (along.LengthH < .2) along = frame.Turned.Of(Heading.XH == 0 ? Front : Up).OnFloor;
         along = 1 / along.LengthH * along;
-        var across = new Point2(-along.YH, along.XH);
+        var (u, v) = ((LengthH / 2) * along, (BreadthH / 2) * new Point2(-along.YH, along.XH));
         var middle = Lowest(frame).OnFloor;
-        Point2 Corner(double u, double v) => middle + (u * LengthH / 2) * along + (v * BreadthH / 2) * across;
-        return [Corner(1, .5), Corner(.75, 1), Corner(-.75, 1), Corner(-1, .5), Corner(-1, -.5), Corner(-.75, -1), Corner(.75, -1), Corner(1, -.5)];
+        var (front, back, left, right) = (middle + u, middle - u, middle + v, middle - v);
+        var (longer, half) = (.75 * u, .5 * v);
+        return [front + half, left + longer, left - longer, back + half, back - half, right - longer, right + longer, front - half];
     }
 }

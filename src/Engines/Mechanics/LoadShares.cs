@@ -1,5 +1,3 @@
-using MathNet.Numerics.LinearAlgebra;
-
 namespace Slantwise.Engines.Mechanics;
 
 /// <summary>How a body's weight is shared by its contacts, when it is still and pushes straight down.</summary>
@@ -7,9 +5,6 @@ namespace Slantwise.Engines.Mechanics;
 /// <param name="Basis">What they rest on.</param>
 public sealed record LoadShares(IReadOnlyList<LoadShare> Shares, LoadBasis Basis)
 {
-    // A millionth of a stature, a few micrometres: nearer than that counts as on the line.
-    private const double OnLineH = 1e-6;
-
     /// <summary>The shares of point contacts under a centre of mass.</summary>
     /// <param name="contacts">Where each contact carries, shape (n), n ≥ 1, any order, on the floor.</param>
     /// <param name="centreOnFloor">The point on the floor below the centre of mass.</param>
@@ -23,7 +18,9 @@ public sealed record LoadShares(IReadOnlyList<LoadShare> Shares, LoadBasis Basis
     public static LoadShares Of(ReadOnlySpan<Point2> contacts, Point2 centreOnFloor)
     {
         if (contacts.Length == 0) throw new ArgumentException("At least one contact is needed.", nameof(contacts));
-        return OfGroups(contacts.ToArray(), Enumerable.Range(0, contacts.Length).ToArray(), contacts.Length, centreOnFloor);
+        Span<int> own = contacts.Length <= 64 ? stackalloc int[contacts.Length] : new int[contacts.Length];
+        for (var i = 0; i < own.Length; i++) own[i] = i;
+        return OfGroups(contacts, own, own.Length, centreOnFloor);
     }
 
     /// <summary>The shares of contacts that carry over their whole print, for a centre of mass that misses the line or triangle of their middles.</summary>
@@ -34,94 +31,28 @@ public sealed record LoadShares(IReadOnlyList<LoadShare> Shares, LoadBasis Basis
     public static LoadShares OfPrints(IReadOnlyList<IReadOnlyList<Point2>> prints, Point2 centreOnFloor)
     {
         if (prints.Count == 0) throw new ArgumentException("At least one contact is needed.", nameof(prints));
-        var groups = prints.SelectMany((print, contact) => Enumerable.Repeat(contact, print.Count)).ToArray();
-        return OfGroups(prints.SelectMany(p => p).ToArray(), groups, prints.Count, centreOnFloor);
+        var count = 0;
+        for (var i = 0; i < prints.Count; i++) count += prints[i].Count;
+        var (points, contacts) = (new Point2[count], new int[count]);
+        for (int i = 0, at = 0; i < prints.Count; i++)
+            for (var j = 0; j < prints[i].Count; j++, at++) (points[at], contacts[at]) = (prints[i][j], i);
+        return OfGroups(points, contacts, prints.Count, centreOnFloor);
     }
 
-    private static LoadShares OfGroups(Point2[] points, int[] groups, int groupCount, Point2 centre)
+    private static LoadShares OfGroups(ReadOnlySpan<Point2> points, ReadOnlySpan<int> contacts, int contactCount, Point2 centre)
     {
-        var (least, most) = Bounds(points, groups, groupCount, centre);
-        if (least is null) return new LoadShares([], LoadBasis.NotHeld);
-        var isDecided = least.Zip(most!, (l, m) => m - l).All(gapFraction => gapFraction < 1e-9);
-        var shares = least;
-        if (!isDecided)
-        {
-            shares = new double[groupCount];
-            var each = EqualStiffness(points, centre);
-            for (var i = 0; i < each.Length; i++) shares[groups[i]] += each[i];
-        }
-        return new LoadShares(
-            shares.Select((share, i) => new LoadShare(share, least[i], most![i])).ToArray(),
-            isDecided ? LoadBasis.Statics : LoadBasis.EqualStiffness);
-    }
+        Span<double> least = contactCount <= 64 ? stackalloc double[contactCount] : new double[contactCount];
+        Span<double> most = contactCount <= 64 ? stackalloc double[contactCount] : new double[contactCount];
+        if (!LoadBounds.Find(points, contacts, centre, least, most)) return new LoadShares([], LoadBasis.NotHeld);
 
-    // A rigid body on equally stiff contacts sinks as a plane: each carries what the plane is below it, and nothing where it is
-    // above, since a floor cannot pull. The plane is the maximum of a concave function of three numbers: Newton with halved steps.
-    private static double[] EqualStiffness(Point2[] points, Point2 centre)
-    {
-        var arms = points.Select(p => Vector<double>.Build.DenseOfArray([1, p.XH - centre.XH, p.YH - centre.YH])).ToArray();
-        var load = Vector<double>.Build.DenseOfArray([1, 0, 0]);
-        double Height(Vector<double> at) => load * at - arms.Sum(arm => Math.Pow(Math.Max(0, arm * at), 2)) / 2;
+        var isDecided = true;
+        for (var i = 0; i < contactCount; i++) isDecided &= most[i] - least[i] < 1e-9;
+        Span<double> shares = contactCount <= 64 ? stackalloc double[contactCount] : new double[contactCount];
+        if (isDecided) least.CopyTo(shares);
+        else EqualStiffness.Share(points, contacts, centre, shares);
 
-        var plane = load / points.Length;
-        for (var round = 0; round < 200; round++)
-        {
-            var carrying = arms.Where(arm => arm * plane > 0).ToArray();
-            var missing = load - carrying.Aggregate(Vector<double>.Build.Dense(3), (sum, arm) => sum + (arm * plane) * arm);
-            if (missing.L2Norm() < 1e-13) break;
-            var stiffness = carrying.Aggregate(Matrix<double>.Build.DenseDiagonal(3, 1e-12), (sum, arm) => sum + arm.OuterProduct(arm));
-            var step = stiffness.Cholesky().Solve(missing);
-            var (now, length) = (Height(plane), 1.0);
-            while (length > 1e-9 && Height(plane + length * step) < now + 1e-4 * length * (missing * step)) length /= 2;
-            plane += length * step;
-        }
-        return arms.Select(arm => Math.Max(0, arm * plane)).ToArray();
-    }
-
-    private static (double[]? Least, double[]? Most) Bounds(Point2[] points, int[] groups, int groupCount, Point2 centre)
-    {
-        var n = points.Length;
-        double[]? least = null, most = null;
-        void Take(ReadOnlySpan<(int Contact, double ShareFraction)> corner)
-        {
-            least ??= Enumerable.Repeat(double.PositiveInfinity, groupCount).ToArray();
-            most ??= new double[groupCount];
-            for (var i = 0; i < groupCount; i++)
-            {
-                var shareFraction = 0.0;
-                foreach (var carried in corner)
-                    if (groups[carried.Contact] == i) shareFraction += carried.ShareFraction;
-                least[i] = Math.Min(least[i], shareFraction);
-                most[i] = Math.Max(most[i], shareFraction);
-            }
-        }
-
-        for (var i = 0; i < n; i++)
-        {
-            if ((points[i] - centre).LengthH <= OnLineH) Take([(i, 1)]);
-            for (var j = i + 1; j < n; j++)
-            {
-                if (OnSegment(points[i], points[j], centre) is { } atFraction) Take([(i, 1 - atFraction), (j, atFraction)]);
-                for (var k = j + 1; k < n; k++)
-                {
-                    var twice = Point2.Turn(points[i], points[j], points[k]);
-                    if (Math.Abs(twice) < OnLineH * OnLineH) continue;
-                    var first = Point2.Turn(centre, points[j], points[k]) / twice;
-                    var second = Point2.Turn(points[i], centre, points[k]) / twice;
-                    var third = 1 - first - second;
-                    if (Math.Min(first, Math.Min(second, third)) >= 0) Take([(i, first), (j, second), (k, third)]);
-                }
-            }
-        }
-        return (least, most);
-    }
-
-    private static double? OnSegment(Point2 a, Point2 b, Point2 centre)
-    {
-        var along = b - a;
-        if (along.LengthH <= OnLineH || Math.Abs(Point2.Turn(a, b, centre)) / along.LengthH > OnLineH) return null;
-        var to = centre - a;
-        var atFraction = (along.XH * to.XH + along.YH * to.YH) / (along.LengthH * along.LengthH);
-        return atFraction is >= 0 and <= 1 ? atFraction : null;
+        var answer = new LoadShare[contactCount];
+        for (var i = 0; i < answer.Length; i++) answer[i] = new LoadShare(shares[i], least[i], most[i]);
+        return new LoadShares(answer, isDecided ? LoadBasis.Statics : LoadBasis.EqualStiffness);
     }
 }

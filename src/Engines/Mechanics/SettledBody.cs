@@ -1,5 +1,3 @@
-using MathNet.Numerics.LinearAlgebra;
-
 namespace Slantwise.Engines.Mechanics;
 
 /// <summary>A body put on the floor by its contacts.</summary>
@@ -15,6 +13,9 @@ public sealed record SettledBody(Skeleton Skeleton, IReadOnlyList<SettledContact
 
     /// <summary>The largest turn that still is the same posture: a standing body laid on its side is another one.</summary>
     public const double SamePostureRad = Math.PI / 6;
+
+    // Half a centimetre of 1.40 m: contacts nearer than that to one line carry the body as a line does.
+    private const double LineH = .0035;
 
     private const int RoundsAtMost = 30;
 
@@ -37,23 +38,32 @@ public sealed record SettledBody(Skeleton Skeleton, IReadOnlyList<SettledContact
                 throw new ArgumentException($"{contact.Part} is given as {contact.Side}: a paired part is left or right, another is in the middle.", nameof(contacts));
 
         var start = Skeleton.Of(pose);
-        var (turned, skeleton) = (Rotation.None, start);
-        var lowest = Lowest(skeleton, contacts);
-        for (var round = 0; round < RoundsAtMost; round++)
+        Span<Point3> centres = contacts.Count <= 64 ? stackalloc Point3[contacts.Count] : new Point3[contacts.Count];
+        for (var i = 0; i < centres.Length; i++) centres[i] = Centre(start, contacts[i]);
+        Span<Point3> lowest = contacts.Count <= 64 ? stackalloc Point3[contacts.Count] : new Point3[contacts.Count];
+
+        var turned = Rotation.None;
+        Lowest(centres, contacts, turned, lowest);
+        // A round part meets the floor elsewhere once the body has turned, so it takes a few rounds.
+        for (var round = 0; round < RoundsAtMost && Levelling(lowest) is { } tilt; round++)
         {
-            var tilt = Levelling(lowest);
-            if (tilt is null) break;
-            turned = tilt.Value * turned;
-            // A round part meets the floor elsewhere once the body has turned, so it takes a few rounds.
-            skeleton = start.Moved(turned, new(0, 0, 0));
-            lowest = Lowest(skeleton, contacts);
+            turned = tilt * turned;
+            Lowest(centres, contacts, turned, lowest);
         }
 
-        var middle = 1.0 / lowest.Length * lowest.Aggregate((a, b) => a + b);
-        skeleton = skeleton.Moved(Rotation.None, new Point3(0, 0, 0) - middle);
-        var settled = contacts.Select(c => Settled(skeleton, c)).ToArray();
+        var middle = Middle(lowest);
+        var skeleton = start.Moved(turned, new Point3(0, 0, 0) - middle);
+        var settled = new SettledContact[contacts.Count];
+        var gapH = 0.0;
+        for (var i = 0; i < settled.Length; i++)
+        {
+            var patch = ContactPatch.Of(contacts[i].Part);
+            var at = lowest[i] - middle;
+            settled[i] = new SettledContact(contacts[i], at.OnFloor, patch.OutlineOnFloor(skeleton.Frame(patch.Segment, contacts[i].Side)), at.ZH);
+            gapH = Math.Max(gapH, Math.Abs(at.ZH));
+        }
         var traceCount = turned.X.XH + turned.Y.YH + turned.Z.ZH;
-        return new SettledBody(skeleton, settled, settled.Max(c => Math.Abs(c.HeightH)), Math.Acos(Math.Clamp((traceCount - 1) / 2, -1, 1)));
+        return new SettledBody(skeleton, settled, gapH, Math.Acos(Math.Clamp((traceCount - 1) / 2, -1, 1)));
     }
 
     /// <summary>The same body elsewhere, not turned.</summary>
@@ -64,38 +74,61 @@ public sealed record SettledBody(Skeleton Skeleton, IReadOnlyList<SettledContact
         Contacts = Contacts.Select(c => c with { Middle = c.Middle + by.OnFloor, Outline = c.Outline.Select(p => p + by.OnFloor).ToArray() }).ToArray(),
     };
 
-    internal static Point3 Lowest(Skeleton skeleton, Contact contact)
+    /// <summary>The point of a part that meets a floor straight below.</summary>
+    internal static Point3 Lowest(Skeleton skeleton, Contact contact) =>
+        Centre(skeleton, contact) - new Point3(0, 0, ContactPatch.Of(contact.Part).RadiusH);
+
+    /// <summary>The middle of a part, inside the body.</summary>
+    internal static Point3 Centre(Skeleton skeleton, Contact contact)
     {
         var patch = ContactPatch.Of(contact.Part);
-        return patch.Lowest(skeleton.Frame(patch.Segment, contact.Side));
+        return skeleton.Frame(patch.Segment, contact.Side).At(patch.Centre);
     }
 
-    private static SettledContact Settled(Skeleton skeleton, Contact contact)
+    private static void Lowest(ReadOnlySpan<Point3> centres, IReadOnlyList<Contact> contacts, Rotation turned, Span<Point3> lowest)
     {
-        var patch = ContactPatch.Of(contact.Part);
-        var frame = skeleton.Frame(patch.Segment, contact.Side);
-        var lowest = patch.Lowest(frame);
-        return new SettledContact(contact, lowest.OnFloor, patch.OutlineOnFloor(frame), lowest.ZH);
+        for (var i = 0; i < centres.Length; i++)
+            lowest[i] = turned.Of(centres[i]) - new Point3(0, 0, ContactPatch.Of(contacts[i].Part).RadiusH);
     }
 
-    private static Point3[] Lowest(Skeleton skeleton, IReadOnlyList<Contact> contacts)
+    private static Point3 Middle(ReadOnlySpan<Point3> points)
     {
-        var lowest = new Point3[contacts.Count];
-        for (var i = 0; i < lowest.Length; i++) lowest[i] = Lowest(skeleton, contacts[i]);
-        return lowest;
+        var sum = new Point3(0, 0, 0);
+        foreach (var point in points) sum += point;
+        return 1.0 / points.Length * sum;
     }
 
     // The turn that makes the plane of least squares through the contacts level; none where it is already.
-    private static Rotation? Levelling(Point3[] lowest)
+    private static Rotation? Levelling(ReadOnlySpan<Point3> lowest)
     {
-        if (lowest.Length == 1) return null;
-        var middle = 1.0 / lowest.Length * lowest.Aggregate((a, b) => a + b);
-        var plane = Matrix<double>.Build.Dense(lowest.Length, 2, (row, column) => column == 0 ? lowest[row].XH - middle.XH : lowest[row].YH - middle.YH);
-        var heights = Vector<double>.Build.Dense(lowest.Length, row => lowest[row].ZH - middle.ZH);
-        // The pseudo-inverse gives the flattest plane where the contacts lie on one line: it turns the body no more than it must.
-        var slope = plane.PseudoInverse() * heights;
-        var steepness = Math.Sqrt(slope[0] * slope[0] + slope[1] * slope[1]);
+        var middle = Middle(lowest);
+        var (xx, xy, yy, xz, yz) = (0.0, 0.0, 0.0, 0.0, 0.0);
+        foreach (var point in lowest)
+        {
+            var p = point - middle;
+            (xx, xy, yy) = (xx + p.XH * p.XH, xy + p.XH * p.YH, yy + p.YH * p.YH);
+            (xz, yz) = (xz + p.XH * p.ZH, yz + p.YH * p.ZH);
+        }
+        // The two principal spreads of the contacts on the floor, the larger one along the line they lie on most.
+        var (mean, half) = ((xx + yy) / 2, Math.Sqrt((xx - yy) * (xx - yy) / 4 + xy * xy));
+        var (most, least) = (mean + half, mean - half);
+        if (most < 1e-18) return null;
+        var (front, left) = half < 1e-15 ? (1.0, 0.0) : Direction(xx, xy, yy, most);
+        var (along, across) = (front * xz + left * yz, front * yz - left * xz);
+        var alongSlope = along / most;
+        // Contacts that lie on a line say nothing about a slope across it: the body is turned no more than it must.
+        var acrossSlope = least > lowest.Length * LineH * LineH ? across / least : 0;
+        var (frontSlope, leftSlope) = (alongSlope * front - acrossSlope * left, alongSlope * left + acrossSlope * front);
+        var steepness = Math.Sqrt(frontSlope * frontSlope + leftSlope * leftSlope);
         if (steepness < 1e-10) return null;
-        return Rotation.About(new(-slope[1], slope[0], 0), Math.Atan(steepness));
+        return Rotation.About(new(-leftSlope, frontSlope, 0), Math.Atan(steepness));
+    }
+
+    private static (double Front, double Left) Direction(double xx, double xy, double yy, double most)
+    {
+        // Either row of the matrix less its value gives the direction; the longer one is the safer.
+        var (front, left) = xx > yy ? (most - yy, xy) : (xy, most - xx);
+        var length = Math.Sqrt(front * front + left * left);
+        return (front / length, left / length);
     }
 }

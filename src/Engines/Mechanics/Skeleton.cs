@@ -12,8 +12,8 @@ public sealed class Skeleton
         (SegmentKind.UpperArm, Side.Right), (SegmentKind.Forearm, Side.Right), (SegmentKind.Hand, Side.Right),
         (SegmentKind.Thigh, Side.Right), (SegmentKind.Shank, Side.Right), (SegmentKind.Foot, Side.Right),
     ];
-    private static readonly Dictionary<BodyTable, (double MassFraction, Point3 Own)[]> Masses =
-        Enum.GetValues<BodyTable>().ToDictionary(t => t, t => Order.Select(s => (SegmentFigures.MassFraction(s.Kind, t), OwnCentre(s.Kind, t))).ToArray());
+    private static readonly (double MassFraction, Point3 Own)[][] Masses = [.. Enum.GetValues<BodyTable>()
+        .Select(t => Order.Select(s => (SegmentFigures.MassFraction(s.Kind, t), OwnCentre(s.Kind, t))).ToArray())];
 
     private readonly SegmentFrame[] _frames;
 
@@ -67,7 +67,7 @@ public sealed class Skeleton
     public Point3 CentreOfMass(BodyTable table)
     {
         Span<PointMass> masses = stackalloc PointMass[SegmentCount];
-        var figures = Masses[table];
+        var figures = Masses[(int)table];
         for (var i = 0; i < SegmentCount; i++)
             masses[i] = new PointMass(figures[i].MassFraction, _frames[i].At(figures[i].Own));
         return Mechanics.CentreOfMass.Of(masses);

@@ -69,9 +69,5 @@ public sealed record SettledPosture(Posture Posture, SettledBody Body, SettledBo
     private static double Apart(SettledBody body, SettledBody partner, Join join) =>
         (Centre(body, join.On) - Centre(partner, join.Own)).LengthH - ContactPatch.Of(join.On.Part).RadiusH - ContactPatch.Of(join.Own.Part).RadiusH;
 
-    internal static Point3 Centre(SettledBody body, Contact contact)
-    {
-        var patch = ContactPatch.Of(contact.Part);
-        return body.Skeleton.Frame(patch.Segment, contact.Side).At(patch.Centre);
-    }
+    internal static Point3 Centre(SettledBody body, Contact contact) => SettledBody.Centre(body.Skeleton, contact);
 }

@@ -1,0 +1,4 @@
+using BenchmarkDotNet.Running;
+using Slantwise.Bench.Mechanics;
+
+BenchmarkRunner.Run<WholeAnswers>(args: args);
