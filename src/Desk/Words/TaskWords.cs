@@ -1,4 +1,5 @@
 using System.Globalization;
+using Slantwise.Records.Postures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -23,7 +24,7 @@ public static class TaskWords
     /// <returns>A sentence; none if the level is allowed.</returns>
     public static string? WhyRemoved(Level level, SafetyPolicy policy)
     {
-        var demands = level.Demands.Where(d => !Offer.IsAllowed(d, policy)).Select(Of).ToList();
+        var demands = PostureDemands.Of(level).Where(d => !Offer.IsAllowed(d, policy)).Select(Of).ToList();
         return demands.Count == 0 ? null : DeskWords.Say("RemovedByPolicy", string.Join(", ", demands));
     }
 

@@ -9,6 +9,17 @@ public sealed record BalanceMargin(double MarginH, IReadOnlyList<TippingEdge> Ed
     /// <summary>Whether the body can be held still: the line of gravity falls on the base.</summary>
     public bool IsHeld => MarginH >= 0;
 
+    /// <summary>Whether the body would still be held with its centre over another point: on the base, or past it only on the wall's side.</summary>
+    /// <param name="point">On the floor.</param>
+    /// <returns>Never for a base that is a point or a line: nothing can be held over them against the smallest error.</returns>
+    public bool Holds(Point2 point)
+    {
+        if (Edges.Count < 3) return false;
+        foreach (var edge in Edges)
+            if (!edge.IsPropped && Point2.Turn(edge.From, edge.To, point) < 0) return false;
+        return true;
+    }
+
     /// <summary>The margin of a centre of mass over a base.</summary>
     /// <param name="centre">The centre of mass, on the floor's frame; its height is more than 0.</param>
     /// <param name="baseOfSupport">The base.</param>
@@ -27,7 +38,8 @@ public sealed record BalanceMargin(double MarginH, IReadOnlyList<TippingEdge> Ed
         for (var i = 0; i < edges.Length; i++)
         {
             edges[i] = Edge(centre, corners[i], corners[(i + 1) % corners.Count]);
-            if (IsPropped(edges[i], towardsWall)) continue;
+            if (towardsWall is { } towards) edges[i] = edges[i] with { IsPropped = Faces(edges[i], towards) };
+            if (edges[i].IsPropped) continue;
             if (weakest < 0 || edges[i].MarginH < edges[weakest].MarginH) weakest = i;
         }
         // Outside, the distance to a side's line understates the distance to the base beyond that side's ends.
@@ -36,12 +48,8 @@ public sealed record BalanceMargin(double MarginH, IReadOnlyList<TippingEdge> Ed
     }
 
     // A side faces the wall where its way out points more towards the wall than along it: less than 45° off.
-    private static bool IsPropped(TippingEdge edge, Point2? towardsWall)
-    {
-        if (towardsWall is not { } towards) return false;
-        var along = edge.To - edge.From;
-        return along.YH * towards.XH - along.XH * towards.YH > Math.Sqrt(.5) * along.LengthH;
-    }
+    private static bool Faces(TippingEdge edge, Point2 wall) =>
+        edge.Outwards.XH * wall.XH + edge.Outwards.YH * wall.YH > Math.Sqrt(.5);
 
     private static BalanceMargin OfLine(Point3 centre, IReadOnlyList<Point2> corners)
     {

@@ -12,5 +12,5 @@ internal static class Alike
     public static bool Texts(string? one, string? other) => Folded(one) == Folded(other);
 
     public static bool Levels(Level one, Level other) =>
-        Texts(one.Name, other.Name) && one.Dose == other.Dose && one.Demands.ToHashSet().SetEquals(other.Demands);
+        Texts(one.Name, other.Name) && one.Dose == other.Dose && one.Demands.ToHashSet().SetEquals(other.Demands) && one.Posture == other.Posture;
 }

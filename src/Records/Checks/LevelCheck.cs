@@ -1,3 +1,4 @@
+using Slantwise.Records.Postures;
 using Slantwise.Records.Tasks;
 
 namespace Slantwise.Records.Checks;
@@ -12,6 +13,7 @@ internal static class LevelCheck
             NameCheck.Add(findings, level.Name, Limits.NameLength, "LevelNameEmpty", "LevelNameTooLong", taskName, i + 1);
             AddDose(findings, taskName, i + 1, level.Dose);
             if (level.Demands.Any(d => !Enum.IsDefined(d))) findings.Add(Finding.Refused("LevelDemandUnknown", taskName, i + 1));
+            if (level.Posture is { } key && PostureLibrary.Find(key) is null) findings.Add(Finding.Refused("LevelPostureUnknown", taskName, i + 1, key));
             for (var before = 0; before < i; before++)
             {
                 if (levels[before].Id == level.Id) findings.Add(Finding.Refused("LevelTwice", taskName, before + 1, i + 1));

@@ -1,3 +1,4 @@
+using Slantwise.Records.Postures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -38,7 +39,7 @@ public static class SheetCheck
         LevelCheck.Add(findings, label, task.Levels);
         for (var i = 0; i < task.Levels.Count; i++)
         {
-            foreach (var demand in task.Levels[i].Demands.Distinct().Where(d => !Offer.IsAllowed(d, policy)))
+            foreach (var demand in PostureDemands.Of(task.Levels[i]).Distinct().Where(d => !Offer.IsAllowed(d, policy)))
             {
                 if (NotAllowedKey(demand) is { } key) findings.Add(Finding.Refused(key, label, i + 1));
             }

@@ -1,3 +1,4 @@
+using Slantwise.Records.Postures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Tasks;
 
@@ -16,7 +17,7 @@ public static class Offer
         IEnumerable<Level> levels, SafetyPolicy policy, IEnumerable<Restriction> restrictions, DateOnly day)
     {
         var ruledOut = restrictions.Where(r => r.HoldsOn(day)).Select(r => r.Without).ToHashSet();
-        return levels.Where(level => level.Demands.All(d => IsAllowed(d, policy) && !ruledOut.Contains(d))).ToList();
+        return levels.Where(level => PostureDemands.Of(level).All(d => IsAllowed(d, policy) && !ruledOut.Contains(d))).ToList();
     }
 
     /// <summary>Whether the policy allows a demand for anybody.</summary>

@@ -16,4 +16,7 @@ public sealed record Level
 
     /// <summary>What it asks of the body that a policy or a restriction may rule out.</summary>
     public IReadOnlyList<BodyDemand> Demands { get; init; } = [];
+
+    /// <summary>The library's posture that shows it, by its key; none for a movement or a level without a picture.</summary>
+    public string? Posture { get; init; }
 }

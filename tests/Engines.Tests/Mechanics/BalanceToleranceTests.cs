@@ -32,7 +32,7 @@ public sealed class BalanceToleranceTests
         var body = SettledBody.Of(Pose.Upright, [LeftFoot]);
         var aboveAnkleH = body.Skeleton.CentreOfMass(BodyTable.Mean).ZH - BodyLengths.AnkleHeightH;
         var tolerance = BalanceTolerance.Of(Pose.Upright, [LeftFoot], 1, 10);
-        Assert.InRange(tolerance.ForwardH, .95 * aboveAnkleH * Math.PI / 180, 2 * aboveAnkleH * Math.PI / 180);
+        Assert.InRange(tolerance.Spread.ForwardH, .95 * aboveAnkleH * Math.PI / 180, 2 * aboveAnkleH * Math.PI / 180);
     }
 
     [Theory]

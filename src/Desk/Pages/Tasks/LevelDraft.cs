@@ -22,6 +22,9 @@ public sealed class LevelDraft(Guid id)
     /// <summary>What it asks of the body.</summary>
     public HashSet<BodyDemand> Demands { get; init; } = [];
 
+    /// <summary>The library's posture that shows it; empty for none.</summary>
+    public string Posture { get; set; } = "";
+
     /// <summary>A draft of a level, or of a copy of it.</summary>
     /// <param name="level">The level to start from.</param>
     /// <param name="id">The draft's id: the level's own, or a new one for a copy.</param>
@@ -31,6 +34,7 @@ public sealed class LevelDraft(Guid id)
         DoseKind = level.Dose.Kind,
         Amount = level.Dose.Amount,
         Demands = [.. level.Demands],
+        Posture = level.Posture ?? "",
     };
 
     /// <summary>The level as typed; a missing amount is 0, which a check refuses.</summary>
@@ -40,5 +44,6 @@ public sealed class LevelDraft(Guid id)
         Name = Name.Trim(),
         Dose = new Dose(DoseKind, Amount ?? 0),
         Demands = [.. Demands.Order()],
+        Posture = Posture.Length == 0 ? null : Posture,
     };
 }

@@ -7,7 +7,8 @@ namespace Slantwise.Records.Tasks.Files;
 /// <summary>A movement task as a JSON file that a teacher can read and change.</summary>
 /// <remarks>
 /// One object: <c>format</c>, <c>id</c>, <c>name</c>, <c>purpose</c>, <c>cues</c>, <c>caution</c> and <c>levels</c>; each level has an
-/// <c>id</c>, a <c>name</c>, one <c>dose</c> such as <c>{"holdS": 5}</c> and a list of <c>demands</c>. Comments and a comma too many are passed over,
+/// <c>id</c>, a <c>name</c>, one <c>dose</c> such as <c>{"holdS": 5}</c> a list of <c>demands</c> and, where it is
+/// held still, the key of a <c>posture</c> of the library. Comments and a comma too many are passed over,
 /// and so are fields this version does not know, with a finding.
 /// </remarks>
 public static class TaskFile
@@ -67,6 +68,7 @@ public static class TaskFile
         json.WriteStartArray("demands");
         foreach (var demand in level.Demands) json.WriteStringValue(TaskFileWords.Of(demand));
         json.WriteEndArray();
+        if (level.Posture is { } posture) json.WriteString("posture", posture);
         json.WriteEndObject();
     }
 }

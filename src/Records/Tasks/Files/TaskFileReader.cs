@@ -8,7 +8,7 @@ namespace Slantwise.Records.Tasks.Files;
 internal sealed class TaskFileReader(string fileName, Guid schoolId)
 {
     private static readonly string[] TaskFields = ["format", "id", "name", "purpose", "cues", "caution", "levels"];
-    private static readonly string[] LevelFields = ["id", "name", "dose", "demands"];
+    private static readonly string[] LevelFields = ["id", "name", "dose", "demands", "posture"];
 
     private readonly List<Finding> _findings = [];
     private readonly HashSet<Guid> _levelIds = [];
@@ -75,6 +75,7 @@ internal sealed class TaskFileReader(string fileName, Guid schoolId)
             Demands = level.TryGetProperty("demands", out _)
                 ? List(level, "demands", place + ".demands").Select((d, i) => Demand(d, $"{place}.demands[{i}]")).ToList()
                 : [],
+            Posture = level.TryGetProperty("posture", out var posture) ? Text(posture, place + ".posture") : null,
         };
     }
 
