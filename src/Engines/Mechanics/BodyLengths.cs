@@ -2,8 +2,9 @@ namespace Slantwise.Engines.Mechanics;
 
 /// <summary>The lengths a figure is built from, in statures.</summary>
 /// <remarks>
-/// Limb lengths and heights are one set for both sexes. Source: [DrillisContini1966], as fig. 4.1 of [Winter2009]. The trunk is cut as
-/// in [DeLeva1996] (means of both sexes) and scaled to the .288 between hip and shoulder; what is marked "own" has no table.
+/// Limb lengths and heights are one set for both sexes. Source: [DrillisContini1966], as fig. 4.1 of [Winter2009]. The parts of the
+/// trunk and the head are those of [DeLeva1996] over the mean statures of its samples, so that its centre fractions find the ends they
+/// were measured between; its hip to shoulder, .287 and .296, agrees with the .288 used for the shoulders. What is marked "own" has no table.
 /// </remarks>
 public static class BodyLengths
 {
@@ -49,15 +50,18 @@ public static class BodyLengths
     /// <summary>Crown to the angle of the jaw: 200.2 of 1735 mm and 203.3 of 1741 mm, their mean.</summary>
     public const double HeadH = (200.2 / 1735 + 203.3 / 1741) / 2;
 
-    /// <summary>Shoulder line to the angle of the jaw, so that a standing body is 1 high: no mass of its own.</summary>
-    public const double NeckH = 1 - (AnkleHeightH + ShankH + ThighH + HipToShoulderH) - HeadH;
-
-    /// <summary>The three parts of the trunk from below, of their sum: 181.5, 205.3, 142.5 and 145.7, 215.5, 170.7 mm.</summary>
-    public const double LowerTrunkH = HipToShoulderH * (181.5 / 529.3 + 145.7 / 531.9) / 2;
+    /// <summary>The three parts of the trunk from below: 181.5, 205.3, 142.5 of 1735 mm and 145.7, 215.5, 170.7 of 1741 mm, their means.</summary>
+    public const double LowerTrunkH = (181.5 / 1735 + 145.7 / 1741) / 2;
 
     /// <summary>The middle part of the trunk.</summary>
-    public const double MiddleTrunkH = HipToShoulderH * (205.3 / 529.3 + 215.5 / 531.9) / 2;
+    public const double MiddleTrunkH = (205.3 / 1735 + 215.5 / 1741) / 2;
 
-    /// <summary>The upper part of the trunk.</summary>
-    public const double UpperTrunkH = HipToShoulderH - LowerTrunkH - MiddleTrunkH;
+    /// <summary>The upper part of the trunk: it ends at the top of the breastbone, a little above the line of the shoulders.</summary>
+    public const double UpperTrunkH = (142.5 / 1735 + 170.7 / 1741) / 2;
+
+    /// <summary>The line of the shoulders in the upper part of the trunk, from its lower end.</summary>
+    public const double ShoulderLineH = HipToShoulderH - LowerTrunkH - MiddleTrunkH;
+
+    /// <summary>Top of the breastbone to the angle of the jaw, so that a standing body is 1 high: no mass of its own.</summary>
+    public const double NeckH = 1 - (AnkleHeightH + ShankH + ThighH + LowerTrunkH + MiddleTrunkH + UpperTrunkH) - HeadH;
 }

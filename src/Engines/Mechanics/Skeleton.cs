@@ -88,7 +88,7 @@ public sealed class Skeleton
     private static void Arm(Pose pose, Side side, Span<SegmentFrame> arm, SegmentFrame chest)
     {
         var left = side == Side.Left ? 1 : -1;
-        var shoulder = chest.At(new(0, left * BodyLengths.HalfShoulderH, BodyLengths.UpperTrunkH));
+        var shoulder = chest.At(new(0, left * BodyLengths.HalfShoulderH, BodyLengths.ShoulderLineH));
         arm[0] = new SegmentFrame(shoulder, chest.Turned * Socket(
             pose.AngleRad(Joint.ShoulderFlexion, side), pose.AngleRad(Joint.ShoulderAbduction, side), pose.AngleRad(Joint.ShoulderRotation, side), left));
         arm[1] = new SegmentFrame(arm[0].At(new(0, 0, -BodyLengths.UpperArmH)), arm[0].Turned
