@@ -17,6 +17,7 @@ internal static class CommandTree
             Group("entries", EntriesAddCommand.Of(options)),
             EvidenceCommand.Of(options),
             PostureCommand.Of(options),
+            FigureCommand.Of(options),
             Group("list", ListClassesCommand.Of(options), ListLessonsCommand.Of(options)),
             BackupCommand.Of(options),
             RestoreCommand.Of(options),
