@@ -26,7 +26,7 @@ public sealed record BalanceSide(Contact First, Contact Second, PrintEnd End, Bo
         var (first, second) = (Nearest(edge.From, contacts), Nearest(edge.To, contacts));
         var (firstEnd, secondEnd) = (EndOf(first, outward), EndOf(second, outward));
         return new BalanceSide(first.Contact, second.Contact, firstEnd == secondEnd ? firstEnd : PrintEnd.Side,
-            trunk is { } t ? Direction(t.Turned, outward) : null, trunk is { Turned.Z.ZH: < -.5 });
+            trunk is { } t ? Direction(t, outward) : null, trunk is { Turned.Z.ZH: < -.5 });
     }
 
     private static SettledContact Nearest(Point2 corner, IReadOnlyList<SettledContact> contacts) =>
@@ -43,10 +43,13 @@ public sealed record BalanceSide(Contact First, Contact Second, PrintEnd End, Bo
         return lookFraction > AlongFraction ? PrintEnd.Front : lookFraction < -AlongFraction ? PrintEnd.Back : PrintEnd.Side;
     }
 
-    private static BodyDirection Direction(Rotation trunk, Point2 outward)
+    /// <summary>A level direction as the performer has it.</summary>
+    /// <param name="trunk">The middle of the performer's trunk.</param>
+    /// <param name="outward">The direction, of length 1.</param>
+    public static BodyDirection Direction(SegmentFrame trunk, Point2 outward)
     {
         double On(Point3 axis) => axis.XH * outward.XH + axis.YH * outward.YH;
-        var (frontFraction, leftFraction, headFraction) = (On(trunk.X), On(trunk.Y), On(trunk.Z));
+        var (frontFraction, leftFraction, headFraction) = (On(trunk.Turned.X), On(trunk.Turned.Y), On(trunk.Turned.Z));
         if (Math.Abs(leftFraction) >= Math.Max(Math.Abs(frontFraction), Math.Abs(headFraction)))
             return leftFraction >= 0 ? BodyDirection.Left : BodyDirection.Right;
         return Math.Abs(frontFraction) >= Math.Abs(headFraction)

@@ -51,6 +51,9 @@ public sealed partial class StudioSession
     /// <summary>Whether something is being dragged.</summary>
     public bool IsDragging => _edit is not null;
 
+    /// <summary>What is being dragged; none when nothing is.</summary>
+    public StudioHandle? Dragged => _edit is null ? null : _dragged;
+
     /// <summary>Whether the posture is no longer the one that was taken.</summary>
     public bool IsChanged => _undo.Count > 0;
 
