@@ -6,7 +6,10 @@ namespace Slantwise.Postures;
 /// <summary>From a draft to a pose, and what to know about it.</summary>
 internal static class Author
 {
-    private const double SaidH = .006;
+    // A search that cannot reach its goals evenly would otherwise lean to one side for a little more.
+    private static readonly PoseGoal[] Straight =
+        [.. new[] { Joint.SpineLean, Joint.SpineTwist, Joint.NeckLean, Joint.NeckTurn }.Select(j => new PoseGoal.Angle(j, Side.Middle, 0))];
+    private const double SaidH = .004;
 
     public static (Pose Pose, List<string> Missed) Pose(DraftBody draft)
     {
@@ -27,7 +30,7 @@ internal static class Author
 
     private static Pose Found(Pose guess, DraftBody draft, IEnumerable<PoseGoal> more, List<string> missed)
     {
-        PoseGoal[] goals = [.. draft.Touches.Select(c => new PoseGoal.OnFloor(c)), .. draft.Goals, .. more];
+        PoseGoal[] goals = [.. draft.Touches.Select(c => new PoseGoal.OnFloor(c)), .. draft.Goals, .. more, .. IsMirrorImage(draft) ? Straight : []];
         if (goals.Length == 0) return guess;
         var found = PoseSearch.Fit(guess, goals);
         if (found.MissedH > SaidH) missed.Add($"goals missed by {found.MissedH:0.000}");
@@ -52,12 +55,30 @@ internal static class Author
             + (balance.Wall is { } wall ? $", wall {wall.PushFraction:0.00}" : ""));
         foreach (var problem in reading.Problems) Console.WriteLine($"    !! {problem.Kind} {problem.At} {problem.Allowed}");
         foreach (var miss in missed) Console.WriteLine($"    {miss}");
+        foreach (var join in posture.Partner?.Joins ?? [])
+            if (settled.JoinGapH > SaidH) Console.WriteLine($"    {join.Own.Part} {join.Own.Side} from {join.On.Part} {join.On.Side}: {Towards(settled, join)}");
         foreach (var body in settled.Bodies)
             foreach (var through in Clearance.Of(body)) Console.WriteLine($"    {through}");
     }
 
+    private static string Towards(SettledPosture settled, Join join)
+    {
+        static Point3 At(SettledBody body, Contact contact)
+        {
+            var patch = ContactPatch.Of(contact.Part);
+            return body.Skeleton.Frame(patch.Segment, contact.Side).At(patch.Centre);
+        }
+
+        var away = At(settled.Partner!, join.Own) - At(settled.Body, join.On);
+        return $"({away.XH:0.000} {away.YH:0.000} {away.ZH:0.000})";
+    }
+
     private static bool IsMirrorImage(DraftBody draft) => IsMirrorImage(draft.Guess)
-        && draft.Touches.All(c => c.Side == Side.Middle || draft.Touches.Contains(c with { Side = c.Side == Side.Left ? Side.Right : Side.Left }));
+        && draft.Touches.All(c => draft.Touches.Contains(Mirrored(c)));
+
+    public static Contact Mirrored(Contact contact) => contact.Side == Side.Middle
+        ? contact
+        : contact with { Side = contact.Side == Side.Left ? Side.Right : Side.Left };
 
     private static bool IsMirrorImage(Pose pose) => pose.LeanRad == 0 && Enum.GetValues<Joint>().All(j =>
         pose.AngleRad(j, Side.Left) == (Engines.Mechanics.Pose.IsPaired(j) ? pose.AngleRad(j, Side.Right) : pose.Mirrored().AngleRad(j, Side.Middle)));

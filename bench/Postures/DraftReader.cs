@@ -120,7 +120,8 @@ internal static class DraftReader
     private static void Lay(DraftBody body, string[] words)
     {
         foreach (var (hand, to) in Pairs(words[1], words[3]))
-            body.Reaches.Add(new Reach(hand, to, new Point3(Number(words[4]), (IsOneOfBoth(words[1], hand) ? -1 : 1) * Number(words[5]), Number(words[6]))));
+            body.Reaches.Add(new Reach(hand, to, new Point3(Number(words[4]), (IsOneOfBoth(words[1], hand) ? -1 : 1) * Number(words[5]), Number(words[6])),
+                body.Touches.Contains(new(ContactPart.Elbow, hand.Side))));
     }
 
     // A paired part without a side is both, and what is said of the left holds mirrored for the right.

@@ -17,7 +17,7 @@ foreach (var draft in DraftReader.Read(File.ReadLines(args[1])).Where(d => args.
     {
         var (partner, partnerMissed) = Author.Pose(wish);
         missed = [.. missed, .. partnerMissed.Select(m => "partner " + m)];
-        posture = posture with { Partner = new Partner(partner, wish.Touches, wish.Joins) };
+        posture = posture with { Partner = new Partner(partner, wish.IsMirrored ? [.. wish.Touches.Select(Author.Mirrored)] : wish.Touches, wish.Joins) };
     }
     var text = PostureText.Write(posture);
     var reading = PostureText.Read(text);

@@ -7,11 +7,12 @@ namespace Slantwise.Postures;
 /// <param name="Hand">The hand, its middle.</param>
 /// <param name="To">The part it is laid on.</param>
 /// <param name="By">From the middle of that part, in its segment's own axes.</param>
-internal sealed record Reach(Contact Hand, Contact To, Point3 By)
+/// <param name="KeepsElbow">Whether the elbow stays where it is, because it carries.</param>
+internal sealed record Reach(Contact Hand, Contact To, Point3 By, bool KeepsElbow)
 {
     // Towards the first guess, against a goal's 1.
     private const double StayNear = .01, StepRad = 1e-6, Damping = 1e-5;
-    private static readonly Joint[] Arm = [Joint.ShoulderFlexion, Joint.ShoulderAbduction, Joint.ShoulderRotation, Joint.ElbowFlexion];
+    private Joint[] Arm => KeepsElbow ? [Joint.ShoulderRotation, Joint.ElbowFlexion] : [Joint.ShoulderFlexion, Joint.ShoulderAbduction, Joint.ShoulderRotation, Joint.ElbowFlexion];
 
     /// <summary>The pose with this arm laid there, as near as its joints' limits let it.</summary>
     public Pose Of(Pose pose)

@@ -22,7 +22,13 @@ public static class FigureDrawing
         var shapes = new List<Shape>();
         StagePainter.Behind(shapes, stage, ink);
         // A stable order: what lies at one depth stays as it was listed.
-        foreach (var layer in layers.OrderBy(l => l.DepthMm)) layer.Paint(shapes, ink);
+        FigureLayer[] ordered = [.. layers.OrderBy(l => l.DepthMm)];
+        var painted = new List<FigurePath>();
+        for (var i = 0; i < ordered.Length; i++)
+        {
+            // From the side the far limb of a pair often lies exactly behind the near one.
+            if (!ordered.AsSpan(i + 1).ToArray().Any(nearer => nearer.Whole.IsSame(ordered[i].Whole))) ordered[i].Paint(shapes, painted, ink);
+        }
         StagePainter.Before(shapes, stage, ink);
         return new Scene(widthMm, heightMm, shapes, description);
     }
@@ -32,19 +38,51 @@ public static class FigureDrawing
         var kit = FigureKit.Of(body.Kit);
         var slices = body.Shorts.Concat(body.Shirt).SelectMany(s => s).ToArray();
         var trunkDepthMm = slices.Average(r => r.DepthMm);
-        foreach (var limb in body.Limbs) layers.AddRange(LimbLayers.Of(limb, kit, ink, trunkDepthMm, statureMm));
-
-        var trunk = new FigureLayer(trunkDepthMm);
-        var (shorts, shirt) = (new FigurePath(), new FigurePath());
-        Sweep(trunk.Whole, [.. body.Shorts, .. body.Shirt]);
-        Sweep(shorts, body.Shorts);
-        Sweep(shirt, body.Shirt);
-        trunk.Fill(shorts, kit.Shorts);
-        trunk.Fill(shirt, kit.Shirt);
-        layers.Add(trunk);
-        // A chin is before the chest of the same depth.
-        layers.Add(HeadLayer.Of(body.Head, ink, body.Head.Middle.DepthMm + .04 * statureMm));
+        foreach (var limb in body.Limbs)
+            layers.AddRange(LimbLayers.Of(limb, body, kit, ink, IsFar(limb, body, trunkDepthMm, statureMm), statureMm));
+        layers.Add(Trunk(body, kit, ink, trunkDepthMm));
+        layers.Add(HeadLayer.Of(body.Head, ink, HeadDepthMm(body, statureMm)));
     }
+
+    private static FigureLayer Trunk(FigureBody body, FigureKit kit, FigureInk ink, double depthMm)
+    {
+        var trunk = new FigureLayer(depthMm) { Inside = kit.Shirt };
+        var shorts = new FigurePath();
+        Sweep(trunk.Whole, [.. body.Shorts.Take(2), .. body.Shirt]);
+        Sweep(shorts, body.Shorts);
+        // Legs come out of the shorts without a line: what is under the edge of the trunk shows again.
+        foreach (var leg in body.Limbs.Where(l => !l.IsArm))
+        {
+            var root = new FigurePath();
+            RoundHull.Add(root, leg.Upper[0], leg.Upper[0].Towards(leg.Upper[^1], .6 * leg.ClothedFraction));
+            trunk.Fill(root, kit.Shorts);
+        }
+        trunk.Fill(shorts, kit.Shorts);
+        return trunk;
+    }
+
+    // A chin is before the chest of the same depth. Which way the face looks matters more than which arm hides it.
+    private static double HeadDepthMm(FigureBody body, double statureMm)
+    {
+        var head = body.Head.Middle;
+        var depthMm = head.DepthMm + .04 * statureMm;
+        foreach (var arm in body.Limbs.Where(l => l.IsArm))
+            if (ApartMm(Flat.Of(head), Flat.Of(arm.Upper[0]), Flat.Of(arm.Upper[^1])) < .5 * head.RadiusMm)
+                depthMm = Math.Max(depthMm, arm.DepthMm + .05 * statureMm);
+        return depthMm;
+    }
+
+    private static double ApartMm(Flat point, Flat from, Flat to)
+    {
+        var (along, off) = (to - from, point - from);
+        var atFraction = Math.Clamp(Flat.Dot(off, along) / Math.Max(1e-9, Flat.Dot(along, along)), 0, 1);
+        return (off - atFraction * along).Length;
+    }
+
+    // Of a pair, the one that is clearly behind the other and behind the trunk.
+    private static bool IsFar(FigureLimb limb, FigureBody body, double trunkDepthMm, double statureMm) =>
+        limb.DepthMm < trunkDepthMm - .02 * statureMm
+        && body.Limbs.Any(other => other.IsArm == limb.IsArm && limb.DepthMm < other.DepthMm - .05 * statureMm);
 
     private static void Sweep(FigurePath path, IReadOnlyList<IReadOnlyList<Round>> slices)
     {

@@ -10,7 +10,7 @@ public readonly record struct FigureInk(double LineMm)
 
     /// <summary>The outline for a scale.</summary>
     /// <param name="statureMm">How tall the standing body would be drawn.</param>
-    public static FigureInk Of(double statureMm) => new(Math.Max(FinestMm, .0085 * statureMm));
+    public static FigureInk Of(double statureMm) => new(Math.Max(FinestMm, .0078 * statureMm));
 
     internal double GapMm => .8 * LineMm;
 }

@@ -45,10 +45,12 @@ internal sealed class HeadLayer
         var nose = At(new(1.03, 0, -.16));
         RoundHull.Add(layer.Whole, new Round(nose.X, nose.Y, .13 * sizeMm, 0), new Round(centre.X, centre.Y, .13 * sizeMm, 0));
         layer.Clear.Ellipse(centre, a, b);
-        layer.Fill(layer.Whole, FigureKit.Skin);
-        var hair = new FigurePath();
-        foreach (var (axis, cosine) in Caps) Cap(hair, axis, cosine);
-        if (!hair.IsEmpty) layer.Fill(hair, FigureKit.Hair);
+        foreach (var (axis, cosine) in Caps)
+        {
+            var hair = new FigurePath();
+            Cap(hair, axis, cosine);
+            if (!hair.IsEmpty) layer.Fill(hair, FigureKit.Hair);
+        }
         Face(layer, ink, sizeMm);
         return layer;
     }
@@ -63,6 +65,12 @@ internal sealed class HeadLayer
             if (Ball.Dot(ear, _viewer) <= .3) continue;
             layer.Fill(Dot(ear, .2 * sizeMm), FigureKit.Skin);
             layer.Line(Dot(ear, .2 * sizeMm), Tone.Ink, .8 * ink.LineMm);
+            if (Ball.Dot(ear, _viewer) < .75) continue;
+            var corner = new FigurePath();
+            var (lip, back) = (At(new Ball(.9, .12 * left, -.46).Unit()), At(new Ball(.74, .5 * left, -.4).Unit()));
+            corner.MoveTo(lip.X, lip.Y);
+            corner.LineTo(back.X, back.Y);
+            layer.Line(corner, Tone.Ink, .8 * ink.LineMm);
         }
         if (Ball.Dot(new Ball(.87, 0, -.5).Unit(), _viewer) < .45) return;
         var mouth = new FigurePath();
@@ -104,9 +112,6 @@ internal sealed class HeadLayer
         var inside = Ball.Cross(aside, _viewer);
         if (Ball.Dot(inside, axis) < 0) inside = -1 * inside;
         var edgeRad = Math.Acos(Math.Clamp(cosine / Ball.Dot(inside, axis), -1, 1));
-        // One way round for every piece, so that two caps that overlap stay filled.
-        var isTurned = Flat.Cross(Out(near), Out(aside)) < 0;
-        if (isTurned) aside = -1 * aside;
         var start = At(cosine * axis + radius * Math.Cos(-ownRad) * near + radius * Math.Sin(-ownRad) * aside);
         path.MoveTo(start.X, start.Y);
         path.Arc(At(cosine * axis), Out(radius * near), Out(radius * aside), -ownRad, ownRad);

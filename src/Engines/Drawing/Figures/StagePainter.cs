@@ -38,9 +38,16 @@ internal static class StagePainter
         to.Add(Straight(foot, top, 1.2 * ink.LineMm, Tone.Ink));
         // Short strokes behind it, as walls are drawn in plans.
         var pitchMm = 7 * ink.LineMm;
+        var path = new FigurePath();
         for (var yMm = foot.YMm - pitchMm / 2; yMm > top.YMm + pitchMm / 2; yMm -= pitchMm)
-            to.Add(Straight(new(foot.XMm, yMm), new(foot.XMm + stage.BehindWall * 3.5 * ink.LineMm, yMm - 3.5 * ink.LineMm), .7 * ink.LineMm, Tone.Muted));
+        {
+            path.MoveTo(foot.XMm, yMm);
+            path.LineTo(foot.XMm + stage.BehindWall * WallDepthMm(ink), yMm - WallDepthMm(ink));
+        }
+        if (!path.IsEmpty) to.Add(path.Stroke(Tone.Muted, .7 * ink.LineMm));
     }
+
+    private static double WallDepthMm(FigureInk ink) => 3.5 * ink.LineMm;
 
     private static void Gravity(List<Shape> to, Spot centre, Spot floor, FigureInk ink)
     {

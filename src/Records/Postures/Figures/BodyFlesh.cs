@@ -21,20 +21,23 @@ internal static class BodyFlesh
             frame.Ball(Segment(kind).At(new(xH, halfBreadthH - halfDepthH, zH)), halfDepthH),
             frame.Ball(Segment(kind).At(new(xH, halfDepthH - halfBreadthH, zH)), halfDepthH),
         ];
-        var hem = Slice(SegmentKind.LowerTrunk, .055, -.002, .086, .053);
+        var waist = Slice(SegmentKind.MiddleTrunk, .010, -.002, .082, .051);
+        // The waistband is flat: four small balls instead of two big ones.
+        Round Corner(double xH, double yH) => frame.Ball(Segment(SegmentKind.LowerTrunk).At(new(xH, yH, .040)), .014);
+        const double hemXH = .038;
+        const double hemYH = .071;
         Round[][] shorts =
         [
-            Slice(SegmentKind.LowerTrunk, -.026, .002, .066, .046),
-            Slice(SegmentKind.LowerTrunk, .010, -.006, .094, .058),
-            hem,
+            Slice(SegmentKind.LowerTrunk, -.012, .004, .060, .036),
+            Slice(SegmentKind.LowerTrunk, .004, -.008, .092, .052),
+            [Corner(hemXH, hemYH), Corner(hemXH, -hemYH), Corner(-hemXH, hemYH), Corner(-hemXH, -hemYH)],
         ];
         Round[][] shirt =
         [
-            hem,
-            Slice(SegmentKind.MiddleTrunk, .030, 0, .082, .051),
+            waist,
             Slice(SegmentKind.UpperTrunk, -.010, 0, .094, .055),
             Slice(SegmentKind.UpperTrunk, .045, -.004, .104, .053),
-            Slice(SegmentKind.UpperTrunk, .080, -.004, .096, .034),
+            Slice(SegmentKind.UpperTrunk, .080, -.004, .110, .033),
             Slice(SegmentKind.UpperTrunk, .098, -.004, .040, .028),
         ];
         return new FigureBody(shorts, shirt, Head(skeleton, frame),
@@ -55,15 +58,15 @@ internal static class BodyFlesh
     private static FigureLimb Arm(Skeleton skeleton, FigureFrame frame, Side side)
     {
         var (upper, fore, hand) = (skeleton.Frame(SegmentKind.UpperArm, side), skeleton.Frame(SegmentKind.Forearm, side), skeleton.Frame(SegmentKind.Hand, side));
-        var elbow = frame.Ball(fore.Origin, .024);
+        var elbow = frame.Ball(fore.Origin, .023);
         var thumbwards = new Point3(1, 0, 0);
         return new FigureLimb(
             [frame.Ball(upper.Origin, .033), elbow],
-            [elbow, frame.Ball(fore.At(new(0, 0, -.3 * BodyLengths.ForearmH)), .0245), frame.Ball(hand.Origin, .017)],
+            [elbow, frame.Ball(fore.At(new(0, 0, -.3 * BodyLengths.ForearmH)), .0235), frame.Ball(hand.Origin, .017)],
             [
                 [
-                    frame.Ball(hand.At(new(.013, 0, -.030)), .012), frame.Ball(hand.At(new(-.013, 0, -.030)), .012),
-                    frame.Ball(hand.At(new(.012, 0, -.096)), .011), frame.Ball(hand.At(new(-.010, 0, -.094)), .011),
+                    frame.Ball(hand.At(new(.013, 0, -.030)), .010), frame.Ball(hand.At(new(-.013, 0, -.030)), .010),
+                    frame.Ball(hand.At(new(.012, 0, -.098)), .009), frame.Ball(hand.At(new(-.010, 0, -.096)), .009),
                     frame.Ball(hand.Origin, .015),
                 ],
                 [frame.Ball(hand.At(.012 * thumbwards + new Point3(0, 0, -.022)), .010), frame.Ball(hand.At(.040 * thumbwards + new Point3(0, 0, -.056)), .0095)],
@@ -78,7 +81,7 @@ internal static class BodyFlesh
         // The toes are thinner than the sole is deep: they stand on it, 0.039 below the ankle.
         Round Toe(double xH, double yH, double radiusH) => frame.Ball(foot.At(new(xH, yH, radiusH - BodyLengths.AnkleHeightH)), radiusH);
         return new FigureLimb(
-            [frame.Ball(thigh.At(new(0, 0, 0)), .052), knee],
+            [frame.Ball(thigh.At(new(0, 0, 0)), .050), knee],
             [knee, frame.Ball(shank.At(new(-.006, 0, -.3 * BodyLengths.ShankH)), .037), ankle],
             [
                 [ankle, Toe(-.017, 0, .021), Toe(.066, .013, .016), Toe(.066, -.013, .016)],
