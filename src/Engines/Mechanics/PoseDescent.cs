@@ -51,7 +51,7 @@ internal sealed class PoseDescent
                 }
                 (now, cost) = (next.Turn(), nextCost);
                 // A small gain after a short step says little: only two in a row, the second with longer steps allowed, are the end.
-                slowCount = gain < SmallGain + 1e-4 * cost ? slowCount + 1 : 0;
+                slowCount = gain < SmallGain + 1e-5 * cost ? slowCount + 1 : 0;
                 if (slowCount == SlowAtMost) return (now, round + 1);
                 damping = Math.Max(1e-9, damping / 8);
             }

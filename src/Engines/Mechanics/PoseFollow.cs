@@ -11,10 +11,11 @@ public sealed record PoseFollow(PlacedPose Placed, double MissedH, double Straye
     public const double MetH = .006;
 
     private const int RoundsAtMost = 60;
-    // A thousand to one in what is squared: a wish out of reach moves a contact by less than a millimetre of a child.
-    private const double Kept = 10, KeptLoosely = 1, Wanted = .3;
+    // A thousand to one in what is squared: a wish out of reach moves a contact by less than a millimetre of a child. An angle counts
+    // a tenth of its radians, and is set to the degree.
+    private const double Kept = 10, KeptLoosely = 1, Wanted = .3, WantedAngle = 3;
     // What is dragged moves its own limb first, the trunk last.
-    private const double LimbStays = .0015, BodyStays = .006, PelvisStays = .012;
+    private const double LimbStays = .0015, BodyStays = .006, RestStays = .05;
     private const int LeftArm = 6, LeftLeg = 12, RightArm = 17, RightLeg = 23, Hips = -1, Trunk = -2;
     private const double StraightRad = 5 * Math.PI / 180;
 
@@ -32,7 +33,7 @@ public sealed record PoseFollow(PlacedPose Placed, double MissedH, double Straye
         if (wanted.Count == 0) throw new ArgumentException("Something has to be wanted.", nameof(wanted));
         PoseGoal[] goals = [.. kept, .. wanted];
         var stays = Stays(wanted);
-        PoseDescent Descent(double keptPull) => new(near, goals, [.. goals.Select((_, i) => i < kept.Count ? keptPull : Wanted)], stays);
+        PoseDescent Descent(double keptPull) => new(near, goals, [.. goals.Select((goal, i) => i < kept.Count ? keptPull : goal is PoseGoal.Angle ? WantedAngle : Wanted)], stays);
         // First loosely, since a strong pull lets only short steps pass, then strictly.
         var (loose, _) = Descent(KeptLoosely).From(from, RoundsAtMost);
         var descent = Descent(Kept);
@@ -46,8 +47,8 @@ public sealed record PoseFollow(PlacedPose Placed, double MissedH, double Straye
     private static double[] Stays(IReadOnlyList<PoseGoal> wanted)
     {
         var stays = new double[PoseChain.UnknownCount];
-        Array.Fill(stays, BodyStays, 0, PoseChain.JointCount);
-        Array.Fill(stays, PelvisStays, PoseChain.JointCount, 3);
+        // A dragged hand is followed by its arm, and by the body only where the arm does not reach; dragged hips or shoulders take the rest along.
+        Array.Fill(stays, wanted.All(w => Limb(w) >= 0) ? RestStays : BodyStays, 0, PoseChain.JointCount + 3);
         foreach (var wish in wanted)
             foreach (var (first, count) in Free(Limb(wish))) Array.Fill(stays, LimbStays, first, count);
         return stays;
@@ -74,6 +75,8 @@ public sealed record PoseFollow(PlacedPose Placed, double MissedH, double Straye
     {
         PoseGoal.Seen g => Limb(g.Segment, g.Side),
         PoseGoal.Placed g => Limb(ContactPatch.Of(g.Contact.Part).Segment, g.Contact.Side),
+        PoseGoal.Angle { Joint: >= Joint.HipFlexion } g => Limb(SegmentKind.Shank, g.Side),
+        PoseGoal.Angle { Joint: >= Joint.ShoulderFlexion } g => Limb(SegmentKind.Hand, g.Side),
         PoseGoal.Held g => Limb(ContactPatch.Of(g.Contact.Part).Segment, g.Contact.Side),
         _ => Trunk,
     };

@@ -47,7 +47,7 @@ public abstract record PoseGoal
     /// <param name="As">How its segment is turned.</param>
     public sealed record Turned(Contact Contact, Rotation As) : PoseGoal;
 
-    /// <summary>The print of a part keeps its direction on the floor; a forearm, shin or thigh lies level too.</summary>
+    /// <summary>The print of a part keeps its direction on the floor; a foot, forearm, shin or thigh lies level along it too, and may roll.</summary>
     /// <param name="Contact">The part.</param>
     /// <param name="Towards">Where the long side of the print points, of any length but 0.</param>
     public sealed record Along(Contact Contact, Point2 Towards) : PoseGoal;
@@ -64,4 +64,11 @@ public abstract record PoseGoal
     /// <param name="At">A point of the wished line of sight, best as near as the point is now, in the floor's frame.</param>
     /// <param name="Sight">The direction of sight, of any length but 0.</param>
     public sealed record Seen(SegmentKind Segment, Side Side, Point3 Own, Point3 At, Point3 Sight) : PoseGoal;
+
+    /// <summary>A point of a segment stays above a height: bodies do not pass through floors.</summary>
+    /// <param name="Segment">The segment.</param>
+    /// <param name="Side">Left or right for a paired one, else Middle.</param>
+    /// <param name="Own">The point in the segment's own axes.</param>
+    /// <param name="HeightH">The least height, in statures.</param>
+    public sealed record Above(SegmentKind Segment, Side Side, Point3 Own, double HeightH) : PoseGoal;
 }

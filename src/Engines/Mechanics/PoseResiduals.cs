@@ -6,6 +6,8 @@ internal sealed class PoseResiduals
     // A radian of direction counts like a tenth of a stature: the length of a hand or foot that it would move.
     private const double DirectionH = .1;
     private const double DepthFraction = .1;
+    // The cosine of 30°: about as far as feet roll.
+    private const double FlatEnough = .866;
     private const int RowsAGoal = 3;
 
     private readonly PoseChain _chain;
@@ -71,6 +73,7 @@ internal sealed class PoseResiduals
             case PoseGoal.Along g: AddAlong(g); break;
             case PoseGoal.Held g: Take(Middle(g.Contact) - g.At, u => MiddleSlope(g.Contact, u)); break;
             case PoseGoal.Seen g: AddSeen(g); break;
+            case PoseGoal.Above g: AddAbove(g); break;
             default: throw new ArgumentOutOfRangeException(nameof(goal), goal, "No such goal.");
         }
     }
@@ -119,9 +122,19 @@ internal sealed class PoseResiduals
         var patch = ContactPatch.Of(goal.Contact.Part);
         var (segment, frame) = Frame(goal.Contact);
         var heading = frame.Turned.Of(patch.Heading);
-        var (towards, lies) = (1 / goal.Towards.LengthH * goal.Towards, patch.Part is ContactPart.Forearm or ContactPart.Shank or ContactPart.Thigh);
-        Point2 Missed(Point3 along) => new(towards.XH * along.YH - towards.YH * along.XH, lies ? along.ZH : 0);
-        Take(DirectionH * Missed(heading), u => DirectionH * Missed(_chain.SlopeOfDirection(u, segment, heading)));
+        var (towards, lies) = (1 / goal.Towards.LengthH * goal.Towards, patch.Part is ContactPart.Foot or ContactPart.Forearm or ContactPart.Shank or ContactPart.Thigh);
+        // A sole may roll to its sides, within reason.
+        var up = frame.Turned.Z;
+        var rolled = patch.Part == ContactPart.Foot ? Math.Max(0, FlatEnough - up.ZH) : 0;
+        Point3 Missed(Point3 along, double roll) => DirectionH * new Point3(towards.XH * along.YH - towards.YH * along.XH, lies ? along.ZH : 0, roll);
+        Take(Missed(heading, rolled), u => Missed(_chain.SlopeOfDirection(u, segment, heading), rolled > 0 ? -_chain.SlopeOfDirection(u, segment, up).ZH : 0));
+    }
+
+    private void AddAbove(PoseGoal.Above goal)
+    {
+        var segment = PoseChain.Index(goal.Segment, goal.Side);
+        var at = _chain.Skeleton.Frames[segment].At(goal.Own);
+        if (at.ZH < goal.HeightH) Take(at.ZH - goal.HeightH, u => _chain.Slope(u, segment, at).ZH);
     }
 
     // Two numbers across the line of sight, and a weak one along it: a hand that is lifted does not swing to the side for nothing.

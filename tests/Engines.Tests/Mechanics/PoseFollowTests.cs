@@ -63,10 +63,20 @@ public sealed class PoseFollowTests
         var start = Standing();
         var was = Lowest(start, LeftFoot);
         var found = PoseFollow.Fit(start, start,
-            [.. Kept(start, RightFoot), new PoseGoal.OnFloor(LeftFoot), new PoseGoal.Flat(LeftFoot)],
+            [.. Kept(start, RightFoot), new PoseGoal.OnFloor(LeftFoot), new PoseGoal.Along(LeftFoot, new(1, 0))],
             [new PoseGoal.Placed(LeftFoot, was.OnFloor + new Point2(.1, .15))]);
         Assert.InRange((Lowest(found.Placed, LeftFoot) - was - new Point3(.1, .15, 0)).LengthH, 0, .006);
         Assert.InRange((Lowest(found.Placed, RightFoot) - Lowest(start, RightFoot)).LengthH, 0, .001);
+    }
+
+    [Fact]
+    public void Fit_HandPulledBelowTheFloor_StaysAboveItWhereThatIsKept()
+    {
+        var start = Standing();
+        var found = PoseFollow.Fit(start, start,
+            [.. Kept(start, LeftFoot), .. Kept(start, RightFoot), new PoseGoal.Above(SegmentKind.Hand, Side.Left, new(0, 0, 0), .02)],
+            [new PoseGoal.Seen(SegmentKind.Hand, Side.Left, new(0, 0, 0), new(.2, .1, -.2), FromTheSide)]);
+        Assert.InRange(Wrist(found.Placed, Side.Left).ZH, .019, .05);
     }
 
     [Fact]
@@ -131,7 +141,7 @@ public sealed class PoseFollowTests
     private static PoseFollow Follow(PlacedPose start, PoseGoal wish) => PoseFollow.Fit(start, start, [.. Kept(start, LeftFoot), .. Kept(start, RightFoot)], [wish]);
 
     private static PoseGoal[] Kept(PlacedPose start, Contact foot) =>
-        [new PoseGoal.Placed(foot, Lowest(start, foot).OnFloor), new PoseGoal.Turned(foot, start.Skeleton().Frame(SegmentKind.Foot, foot.Side).Turned)];
+        [new PoseGoal.Placed(foot, Lowest(start, foot).OnFloor), new PoseGoal.Along(foot, new(1, 0))];
 
     private static void FeetStay(PlacedPose start, PoseFollow found)
     {

@@ -22,6 +22,8 @@ public sealed class PoseResidualsTests
         ["turned"] = new PoseGoal.Turned(LeftHand, Rotation.Bow(.4) * Rotation.Turn(.2)),
         ["along"] = new PoseGoal.Along(new(ContactPart.Shank, Side.Left), new(.5, .2)),
         ["along toes"] = new PoseGoal.Along(new(ContactPart.Toes, Side.Right), new(1, -.2)),
+        ["along foot"] = new PoseGoal.Along(RightFoot, new(1, -.2)),
+        ["above"] = new PoseGoal.Above(SegmentKind.Shank, Side.Left, new(0, 0, -.1), 2),
         ["held"] = new PoseGoal.Held(LeftHand, new(.2, .1, .5)),
         ["seen"] = new PoseGoal.Seen(SegmentKind.Forearm, Side.Right, new(0, 0, -.1), new(.2, .1, .5), new(.6, .8, .1)),
         ["seen head"] = new PoseGoal.Seen(SegmentKind.Head, Side.Middle, new(0, 0, .2), new(.2, .1, .5), new(0, 1, 0)),
