@@ -1,7 +1,7 @@
 using Slantwise.Engines.Mechanics;
 using Slantwise.Engines.Mechanics.Postures;
 
-namespace Slantwise.Postures;
+namespace Slantwise.Bench.Postures;
 
 /// <summary>From a draft to a pose, and what to know about it.</summary>
 internal static class Author
@@ -9,7 +9,7 @@ internal static class Author
     // A search that cannot reach its goals evenly would otherwise lean to one side for a little more.
     private static readonly PoseGoal[] Straight =
         [.. new[] { Joint.SpineLean, Joint.SpineTwist, Joint.NeckLean, Joint.NeckTurn }.Select(j => new PoseGoal.Angle(j, Side.Middle, 0))];
-    private const double SaidH = .004;
+    private const double SaidH = .004, TracesDeg = .25;
 
     public static (Pose Pose, List<string> Missed) Pose(DraftBody draft)
     {
@@ -34,7 +34,16 @@ internal static class Author
         if (goals.Length == 0) return guess;
         var found = PoseSearch.Fit(guess, goals);
         if (found.MissedH > SaidH) missed.Add($"goals missed by {found.MissedH:0.000}");
-        return found.Pose;
+        return Tidied(found.Pose, guess);
+    }
+
+    // The search moves every joint a little: what it moved by less than the files say stays as the author wrote it.
+    private static Pose Tidied(Pose pose, Pose guess)
+    {
+        foreach (var joint in Enum.GetValues<Joint>())
+            foreach (var side in Engines.Mechanics.Pose.IsPaired(joint) ? new[] { Side.Left, Side.Right } : [Side.Middle])
+                if (Math.Abs(pose.AngleRad(joint, side) - guess.AngleRad(joint, side)) < TracesDeg * Math.PI / 180) pose = pose.With(joint, side, guess.AngleRad(joint, side));
+        return pose;
     }
 
     private static IEnumerable<PoseGoal> Arms(Pose pose) =>
@@ -57,6 +66,7 @@ internal static class Author
         foreach (var miss in missed) Console.WriteLine($"    {miss}");
         foreach (var join in posture.Partner?.Joins ?? [])
             if (settled.JoinGapH > SaidH) Console.WriteLine($"    {join.Own.Part} {join.Own.Side} from {join.On.Part} {join.On.Side}: {Towards(settled, join)}");
+        foreach (var through in settled.Partner is null ? [] : Clearance.Between(settled.Body, settled.Partner)) Console.WriteLine($"    {through}");
         foreach (var body in settled.Bodies)
             foreach (var through in Clearance.Of(body)) Console.WriteLine($"    {through}");
     }

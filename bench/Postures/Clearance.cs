@@ -1,6 +1,6 @@
 using Slantwise.Engines.Mechanics;
 
-namespace Slantwise.Postures;
+namespace Slantwise.Bench.Postures;
 
 /// <summary>Where a body goes through the floor or through itself, to look at: flesh gives, so a little is no fault.</summary>
 internal static class Clearance
@@ -29,6 +29,14 @@ internal static class Clearance
                 if (insideH > ThroughFleshH) yield return $"{limbs[i].Name} in {limbs[j].Name} by {insideH:0.000}";
             }
     }
+
+    /// <summary>Where two bodies go through each other by more than flesh gives.</summary>
+    public static IEnumerable<string> Between(SettledBody body, SettledBody partner) =>
+        from one in Limbs(body.Skeleton)
+        from other in Limbs(partner.Skeleton)
+        let insideH = one.RadiusH + other.RadiusH - Apart(one.From, one.To, other.From, other.To)
+        where insideH > ThroughFleshH
+        select $"{one.Name} in the partner's {other.Name} by {insideH:0.000}";
 
     // Trunk parts are two or three rods abreast; chains tell neighbours, which may overlap.
     private static IEnumerable<(string Name, int Chain, bool IsRoot, Point3 From, Point3 To, double RadiusH)> Limbs(Skeleton s)

@@ -1,7 +1,7 @@
 using Slantwise.Engines.Mechanics;
 using Slantwise.Engines.Mechanics.Postures;
 
-namespace Slantwise.Postures;
+namespace Slantwise.Bench.Postures;
 
 /// <summary>One body of a draft: where the search begins and what it should reach.</summary>
 internal sealed class DraftBody

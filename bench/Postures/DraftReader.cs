@@ -2,7 +2,7 @@ using System.Globalization;
 using Slantwise.Engines.Mechanics;
 using Slantwise.Engines.Mechanics.Postures;
 
-namespace Slantwise.Postures;
+namespace Slantwise.Bench.Postures;
 
 /// <summary>Reads drafts.txt; its words are explained in README.md.</summary>
 internal static class DraftReader

@@ -1,6 +1,6 @@
 using Slantwise.Engines.Mechanics;
 using Slantwise.Engines.Mechanics.Postures;
-using Slantwise.Postures;
+using Slantwise.Bench.Postures;
 
 // Arguments: the folder of the library, the drafts, then the keys to make; all of them without a key.
 if (args.Length < 2)

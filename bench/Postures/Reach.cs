@@ -1,7 +1,7 @@
 using MathNet.Numerics.LinearAlgebra;
 using Slantwise.Engines.Mechanics;
 
-namespace Slantwise.Postures;
+namespace Slantwise.Bench.Postures;
 
 /// <summary>A hand that lies on the body: on a shin, on the back. The engine's search knows parts that rest on top of each other only.</summary>
 /// <param name="Hand">The hand, its middle.</param>

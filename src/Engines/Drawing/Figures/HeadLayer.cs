@@ -1,6 +1,6 @@
 namespace Slantwise.Engines.Drawing.Figures;
 
-/// <summary>Turns a head into a layer: neck, egg, nose, hair, and of the face what can be seen.</summary>
+/// <summary>Turns a head into a layer: egg, nose, hair, and of the face what can be seen.</summary>
 /// <remarks>
 /// Places on the head are given on a unit ball (face, left, crown) that the three half axes stretch to the egg; a place is seen where
 /// its outward direction has something of the viewer's.
@@ -32,19 +32,26 @@ internal sealed class HeadLayer
         _viewer = new Ball(Towards(head.Face), Towards(head.Left), Towards(head.Crown)).Unit();
     }
 
-    public static FigureLayer Of(FigureHead head, FigureInk ink, double depthMm) => new HeadLayer(head).Layer(ink, depthMm);
+    public static FigureLayer Of(FigureHead head, FigureInk ink, double depthMm, bool isOverArm) => new HeadLayer(head).Layer(ink, depthMm, isOverArm);
 
-    private FigureLayer Layer(FigureInk ink, double depthMm)
+    public static FigureLayer Neck(FigureHead head, double statureMm)
+    {
+        // A neck stands out of a collar of its own depth, but never before the chin.
+        var layer = new FigureLayer(Math.Min(head.Neck.Average(r => r.DepthMm), head.Middle.DepthMm) + .03 * statureMm);
+        RoundHull.Add(layer.Whole, [.. head.Neck]);
+        return layer;
+    }
+
+    private FigureLayer Layer(FigureInk ink, double depthMm, bool isOverArm)
     {
         var layer = new FigureLayer(depthMm);
         var egg = Egg();
-        RoundHull.Add(layer.Whole, [.. _head.Neck]);
         var (centre, a, b) = egg;
         layer.Whole.Ellipse(centre, a, b);
         var sizeMm = Math.Sqrt(Math.Abs(Flat.Cross(a, b)));
         var nose = At(new(1.03, 0, -.16));
         RoundHull.Add(layer.Whole, new Round(nose.X, nose.Y, .13 * sizeMm, 0), new Round(centre.X, centre.Y, .13 * sizeMm, 0));
-        layer.Clear.Ellipse(centre, a, b);
+        if (isOverArm) layer.Clear.Ellipse(centre, a, b);
         foreach (var (axis, cosine) in Caps)
         {
             var hair = new FigurePath();

@@ -10,11 +10,14 @@ namespace Slantwise.Records.Postures.Figures;
 /// </remarks>
 internal static class BodyFlesh
 {
+    private const double BallH = .068;
+    private const double ToeH = .0135;
     private const double SleeveFraction = .5;
     private const double ShortsFraction = .5;
 
-    public static FigureBody Of(Skeleton skeleton, FigureFrame frame, int kit)
+    public static FigureBody Of(SettledBody body, FigureFrame frame, int kit)
     {
+        var skeleton = body.Skeleton;
         SegmentFrame Segment(SegmentKind kind, Side side = Side.Middle) => skeleton.Frame(kind, side);
         Round[] Slice(SegmentKind kind, double zH, double xH, double halfBreadthH, double halfDepthH) =>
         [
@@ -22,15 +25,13 @@ internal static class BodyFlesh
             frame.Ball(Segment(kind).At(new(xH, halfDepthH - halfBreadthH, zH)), halfDepthH),
         ];
         var waist = Slice(SegmentKind.MiddleTrunk, .010, -.002, .082, .051);
-        // The waistband is flat: four small balls instead of two big ones.
-        Round Corner(double xH, double yH) => frame.Ball(Segment(SegmentKind.LowerTrunk).At(new(xH, yH, .040)), .014);
-        const double hemXH = .038;
-        const double hemYH = .071;
+        // The waistband is flat: a ring of small balls instead of two big ones.
+        Round Band(double xH, double yH) => frame.Ball(Segment(SegmentKind.LowerTrunk).At(new(xH, yH, .042)), .012);
         Round[][] shorts =
         [
             Slice(SegmentKind.LowerTrunk, -.012, .004, .060, .036),
             Slice(SegmentKind.LowerTrunk, .004, -.008, .092, .052),
-            [Corner(hemXH, hemYH), Corner(hemXH, -hemYH), Corner(-hemXH, hemYH), Corner(-hemXH, -hemYH)],
+            [Band(.040, .036), Band(.040, -.036), Band(0, .075), Band(0, -.075), Band(-.042, .036), Band(-.042, -.036)],
         ];
         Round[][] shirt =
         [
@@ -41,7 +42,7 @@ internal static class BodyFlesh
             Slice(SegmentKind.UpperTrunk, .098, -.004, .040, .028),
         ];
         return new FigureBody(shorts, shirt, Head(skeleton, frame),
-            [Arm(skeleton, frame, Side.Left), Arm(skeleton, frame, Side.Right), Leg(skeleton, frame, Side.Left), Leg(skeleton, frame, Side.Right)], kit);
+            [Arm(skeleton, frame, Side.Left), Arm(skeleton, frame, Side.Right), Leg(body, frame, Side.Left), Leg(body, frame, Side.Right)], kit);
     }
 
     private static FigureHead Head(Skeleton skeleton, FigureFrame frame)
@@ -73,19 +74,33 @@ internal static class BodyFlesh
             ], IsArm: true, SleeveFraction);
     }
 
-    private static FigureLimb Leg(Skeleton skeleton, FigureFrame frame, Side side)
+    private static FigureLimb Leg(SettledBody body, FigureFrame frame, Side side)
     {
+        var skeleton = body.Skeleton;
         var (thigh, shank, foot) = (skeleton.Frame(SegmentKind.Thigh, side), skeleton.Frame(SegmentKind.Shank, side), skeleton.Frame(SegmentKind.Foot, side));
         var knee = frame.Ball(shank.Origin, .036);
         var ankle = frame.Ball(foot.Origin, .022);
         // The toes are thinner than the sole is deep: they stand on it, 0.039 below the ankle.
-        Round Toe(double xH, double yH, double radiusH) => frame.Ball(foot.At(new(xH, yH, radiusH - BodyLengths.AnkleHeightH)), radiusH);
+        Point3 Sole(double xH, double yH, double radiusH) => foot.At(new(xH, yH, radiusH - BodyLengths.AnkleHeightH));
+        Round Toe(double xH, double yH, double radiusH) => frame.Ball(Sole(xH, yH, radiusH), radiusH);
+        var toes = ToesRad(body, foot, side);
+        Round Tip(double longH, double yH)
+        {
+            var (sine, cosine) = Math.SinCos(toes);
+            return frame.Ball(Sole(BallH, yH, ToeH) + (longH * cosine) * foot.Turned.X + (longH * sine) * foot.Turned.Z, ToeH - .0015);
+        }
         return new FigureLimb(
-            [frame.Ball(thigh.At(new(0, 0, 0)), .050), knee],
+            [frame.Ball(thigh.At(new(0, 0, -.020)), .049), knee],
             [knee, frame.Ball(shank.At(new(-.006, 0, -.3 * BodyLengths.ShankH)), .037), ankle],
             [
-                [ankle, Toe(-.017, 0, .021), Toe(.066, .013, .016), Toe(.066, -.013, .016)],
-                [Toe(.066, .013, .014), Toe(.066, -.013, .014), Toe(.101, .013, .0125), Toe(.098, -.013, .0125)],
+                [ankle, Toe(-.017, 0, .021), Toe(BallH, .013, .016), Toe(BallH, -.013, .016)],
+                [Toe(BallH, .013, ToeH), Toe(BallH, -.013, ToeH), Tip(.035, .013), Tip(.032, -.013)],
             ], IsArm: false, ShortsFraction);
     }
+
+    // Toes that carry lie flat on the floor, whatever the foot does above them.
+    private static double ToesRad(SettledBody body, SegmentFrame foot, Side side) =>
+        body.Contacts.Any(c => c.Contact == new Contact(ContactPart.Toes, side))
+            ? Math.Clamp(Math.Atan2(-foot.Turned.X.ZH, foot.Turned.Z.ZH), 0, Math.PI / 1.8)
+            : 0;
 }
