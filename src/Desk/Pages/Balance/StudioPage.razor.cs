@@ -40,18 +40,11 @@ public partial class StudioPage
 
     private string Stop => !Session.IsStopped ? "" : StudioStops.Of(Session.Stops, CultureInfo.CurrentUICulture);
 
-    private string Description => $"{PostureNames.Of(Session.Posture.Key, CultureInfo.CurrentUICulture)}. {Verdict}";
+    private string Description => $"{PostureNames.Of(Session.Posture.Key, CultureInfo.CurrentUICulture)}. {PostureDescription.Of(Session.Settled, CultureInfo.CurrentUICulture)}";
 
     private bool IsNotAllowed => Session.Posture.HasHeadWeight && Desk.School.Policy.HeadWeight == PolicyChoice.NotAllowed;
 
-    private string PlanUp
-    {
-        get
-        {
-            var trunk = Session.Settled.Body.Skeleton.Frame(SegmentKind.MiddleTrunk, Side.Middle);
-            return BalanceWords.Towards(BalanceSide.Direction(trunk, new(1, 0)), Posture.IsInverted(Session.Settled.Body), CultureInfo.CurrentUICulture);
-        }
-    }
+    private BodyDirection PlanTop => BalanceSide.Direction(Session.Settled.Body.Skeleton.Frame(SegmentKind.MiddleTrunk, Side.Middle), new(1, 0));
 
     /// <inheritdoc />
     protected override Task LoadAsync()

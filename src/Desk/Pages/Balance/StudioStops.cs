@@ -13,7 +13,7 @@ public static class StudioStops
     public static string Of(IReadOnlyList<JointStop> stops, CultureInfo culture) => stops.Count switch
     {
         0 => StudioWords.Text("StopsPlain", culture),
-        1 => StudioWords.Text("StopsOne", culture, Of(stops[0], culture)),
+        _ when stops.Count == 1 || stops[0].Kind == JointStopKind.Straight => StudioWords.Text("StopsOne", culture, Of(stops[0], culture)),
         _ => StudioWords.Text("StopsTwo", culture, Of(stops[0], culture), Of(stops[1], culture)),
     };
 

@@ -21,6 +21,10 @@ public sealed record StudioUnits(int? AgeYearCount, Sex? Sex)
         ? StudioWords.Say("Centimetres", lengthH * cm)
         : StudioWords.Say("Statures", lengthH);
 
+    /// <summary>A length as a bare figure, where a caption says the unit.</summary>
+    /// <param name="lengthH">In statures.</param>
+    public string Short(double lengthH) => StatureCm is null ? StudioWords.Say("ShortStatures", lengthH) : Length(lengthH);
+
     /// <summary>An area as a figure.</summary>
     /// <param name="areaH2">In square statures.</param>
     public string Area(double areaH2) => StatureCm is { } cm
