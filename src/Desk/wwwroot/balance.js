@@ -31,6 +31,7 @@ export function attach(rootId, page) {
     const handle = nearest(svg, event.clientX, event.clientY);
     if (!handle) return;
     event.preventDefault();
+    if (performance.getEntriesByName('balance-drag').length > 1000) performance.clearMeasures('balance-drag');
     root.setPointerCapture(event.pointerId);
     drag = {
       id: event.pointerId, handle, scale: 1 / svg.getScreenCTM().a, x: event.clientX, y: event.clientY,

@@ -12,7 +12,6 @@ public sealed class PostureComparison
     // Less than a tenth is not worth a sentence, less than a twentieth is about the same.
     private const double SameFraction = .05, SentenceFraction = .10;
     private const double ToleranceDeg = 3;
-    private static readonly (double Fraction, string Key)[] Named = [(.25, "Quarter"), (1 / 3.0, "Third"), (.5, "Half"), (2 / 3.0, "TwoThirds"), (.75, "ThreeQuarters")];
 
     private readonly CultureInfo _culture;
     private readonly List<ComparisonRow> _rows = [];
@@ -102,14 +101,7 @@ public sealed class PostureComparison
         }
         var ratioFraction = b / a;
         var by = Math.Abs(Math.Log(ratioFraction));
-        Add(what, saidA, saidB, by > SameFraction ? Text(sentence, Times(ratioFraction)) : Text("Same"), by > SentenceFraction);
-    }
-
-    private string Times(double ratioFraction)
-    {
-        if (ratioFraction > 1) return Text(ratioFraction < 1.95 ? "RatioFraction" : "RatioTimes", ratioFraction);
-        var (fraction, key) = Named.MinBy(n => Math.Abs(n.Fraction - ratioFraction));
-        return Math.Abs(fraction - ratioFraction) < .04 ? Text("Ratio" + key) : Text("RatioFraction", ratioFraction);
+        Add(what, saidA, saidB, by > SameFraction ? Text(sentence, RatioWords.Of(ratioFraction, _culture)) : Text("Same"), by > SentenceFraction);
     }
 
     private static string Tipping(TippingEdge edge) => edge.MarginH < 0 ? StudioWords.Say("TippedAlready") : StudioUnits.Angle(edge.TippingRad);

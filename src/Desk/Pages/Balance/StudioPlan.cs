@@ -33,6 +33,17 @@ public sealed class StudioPlan
         return (_originXMm - _statureMm * at.YH, _originYMm - _statureMm * at.XH);
     }
 
+    /// <summary>Where a print is taken hold of: at the end that is farther from the centre of mass, so that its ring stays in sight.</summary>
+    /// <param name="session">Whose floor.</param>
+    /// <param name="contact">The print.</param>
+    public (double XMm, double YMm) HandleAt(StudioSession session, SettledContact contact)
+    {
+        var (outline, centre) = (contact.Outline, session.Balance.Whole.Centre.OnFloor);
+        var (front, back) = (.5 * (outline[0] + outline[7]), .5 * (outline[3] + outline[4]));
+        var end = (front - centre).LengthH >= (back - centre).LengthH ? front : back;
+        return At(session, contact.Middle + .5 * (end - contact.Middle));
+    }
+
     /// <summary>The move on the floor that is drawn as a given one.</summary>
     /// <param name="rightMm">To the right.</param>
     /// <param name="downMm">Down.</param>
