@@ -76,4 +76,16 @@ public sealed class BalanceWordsTests
     public void Share_FourContacts_SaysTheBounds() => Assert.Equal(
         "left foot: 31% of the weight, by statics alone anything from 0% to 60%",
         BalanceWords.Share(BalanceWords.Contact(new(ContactPart.Foot, Side.Left), English), new LoadShare(.31, 0, .6), English));
+
+    [Fact]
+    public void Sides_OfAStandingBody_AreFourAndTheWeakestIsFirst()
+    {
+        // By hand: to the toes, to the heels and to the outer edge of either foot; the cut corners of the prints are no sides of their own.
+        var settled = TwoFeet.Settle();
+        var balance = PostureBalance.Of(settled);
+        var sides = BalanceWords.Sides(settled, balance, English);
+        Assert.Equal(["the heels", "the left foot, to the left", "the right foot, to the right", "the toes"], sides.Select(s => s.Name).Order());
+        Assert.Equal(balance.Whole.Margin.MarginH, sides[0].Edge.MarginH);
+        Assert.True(sides[0].IsWeakest);
+    }
 }
