@@ -5,7 +5,7 @@ namespace Slantwise.Engines.Tests.Statistics.Agreement;
 
 public sealed class CohenKappaTests
 {
-    // Sources: [Meyer2022] Kappa() of R's vcd for kappa and its error; [Gwet2019] irrCAC agrees in both. The file names the commands.
+    // Sources: [Meyer2023] Kappa() of R's vcd for kappa and its error; [Gwet2019] irrCAC agrees in both. The file names the commands.
     // psych's range of a weighted kappa is wrong (of no width on the abstractors) and is not used.
     [Fact]
     public void Of_TablesOfR_AgreesInKappaErrorAndRange()
