@@ -83,6 +83,8 @@ internal static class BodyFlesh
         // The toes are thinner than the sole is deep: they stand on it, 0.039 below the ankle.
         Point3 Sole(double xH, double yH, double radiusH) => foot.At(new(xH, yH, radiusH - BodyLengths.AnkleHeightH));
         Round Toe(double xH, double yH, double radiusH) => frame.Ball(Sole(xH, yH, radiusH), radiusH);
+        // The big toe is on the inside.
+        var inH = side == Side.Left ? -.013 : .013;
         var toes = ToesRad(body, foot, side);
         Round Tip(double longH, double yH)
         {
@@ -94,13 +96,17 @@ internal static class BodyFlesh
             [knee, frame.Ball(shank.At(new(-.006, 0, -.3 * BodyLengths.ShankH)), .037), ankle],
             [
                 [ankle, Toe(-.017, 0, .021), Toe(BallH, .013, .016), Toe(BallH, -.013, .016)],
-                [Toe(BallH, .013, ToeH), Toe(BallH, -.013, ToeH), Tip(.035, .013), Tip(.032, -.013)],
+                [Toe(BallH, .013, ToeH), Toe(BallH, -.013, ToeH), Tip(.036, inH), Tip(.031, -inH)],
             ], IsArm: false, ShortsFraction);
     }
 
-    // Toes that carry lie flat on the floor, whatever the foot does above them.
-    private static double ToesRad(SettledBody body, SegmentFrame foot, Side side) =>
-        body.Contacts.Any(c => c.Contact == new Contact(ContactPart.Toes, side))
-            ? Math.Clamp(Math.Atan2(-foot.Turned.X.ZH, foot.Turned.Z.ZH), 0, Math.PI / 1.8)
+    // Toes on the floor lie flat on it, whatever the foot does above them: bent up under a sole, bent down under an instep.
+    private static double ToesRad(SettledBody body, SegmentFrame foot, Side side)
+    {
+        if (body.Contacts.Any(c => c.Contact == new Contact(ContactPart.Toes, side)))
+            return Math.Clamp(Math.Atan2(-foot.Turned.X.ZH, foot.Turned.Z.ZH), 0, Math.PI / 1.8);
+        return foot.Turned.Z.ZH < -.2 && body.Contacts.Any(c => c.Contact == new Contact(ContactPart.Instep, side))
+            ? Math.Clamp(Math.Atan(-foot.Turned.X.ZH / foot.Turned.Z.ZH), -Math.PI / 4, 0)
             : 0;
+    }
 }
