@@ -6,7 +6,7 @@ namespace Slantwise.Records.Postures.Figures;
 /// <summary>The flesh around the skeleton, as balls in statures, and how it is seen in a frame.</summary>
 /// <remarks>
 /// No table: our own drawing choice, a sturdy child of no particular sex, with hands, feet and head a little larger than life so that
-/// they are seen at 25 mm. Parts that carry are as thick as their contact patches, so that they lie on the floor and not in it.
+/// they are seen at 25 mm. Parts that carry are about as thick as their contact patches.
 /// </remarks>
 internal static class BodyFlesh
 {
@@ -63,7 +63,7 @@ internal static class BodyFlesh
         var thumbwards = new Point3(1, 0, 0);
         return new FigureLimb(
             [frame.Ball(upper.Origin, .033), elbow],
-            [elbow, frame.Ball(fore.At(new(0, 0, -.3 * BodyLengths.ForearmH)), .0235), frame.Ball(hand.Origin, .017)],
+            [elbow, frame.Ball(hand.Origin, .017)],
             [
                 [
                     frame.Ball(hand.At(new(.013, 0, -.030)), .010), frame.Ball(hand.At(new(-.013, 0, -.030)), .010),
@@ -100,13 +100,9 @@ internal static class BodyFlesh
             ], IsArm: false, ShortsFraction);
     }
 
-    // Toes on the floor lie flat on it, whatever the foot does above them: bent up under a sole, bent down under an instep.
-    private static double ToesRad(SettledBody body, SegmentFrame foot, Side side)
-    {
-        if (body.Contacts.Any(c => c.Contact == new Contact(ContactPart.Toes, side)))
-            return Math.Clamp(Math.Atan2(-foot.Turned.X.ZH, foot.Turned.Z.ZH), 0, Math.PI / 1.8);
-        return foot.Turned.Z.ZH < -.2 && body.Contacts.Any(c => c.Contact == new Contact(ContactPart.Instep, side))
-            ? Math.Clamp(Math.Atan(-foot.Turned.X.ZH / foot.Turned.Z.ZH), -Math.PI / 4, 0)
+    // Toes that carry lie flat on the floor, whatever the foot does above them.
+    private static double ToesRad(SettledBody body, SegmentFrame foot, Side side) =>
+        body.Contacts.Any(c => c.Contact == new Contact(ContactPart.Toes, side))
+            ? Math.Clamp(Math.Atan2(-foot.Turned.X.ZH, foot.Turned.Z.ZH), 0, Math.PI / 1.8)
             : 0;
-    }
 }
