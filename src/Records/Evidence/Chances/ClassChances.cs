@@ -1,6 +1,7 @@
 using Slantwise.Engines.Statistics.Responses;
 using Slantwise.Records.Evidence.Reach;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
 
@@ -33,27 +34,28 @@ public sealed class ClassChances
     /// <param name="lessons">Lessons of one class, any order, any number; those without a sheet add nothing.</param>
     /// <param name="planned">Tasks with levels that may not have been tried yet, in the teacher's order; with the sheets' own.</param>
     /// <param name="candidates">Levels that could be added to those tasks.</param>
+    /// <param name="pupils">The class's pupils, for one that has no lesson yet; with those of the lessons.</param>
     /// <param name="options">How to fit; none for the usual way.</param>
     /// <param name="work">Threads, progress and cancelling; none for one thread and nobody to tell.</param>
     /// <returns>An answer in any case. Levels come in the teacher's order, which the fit takes as a hypothesis; the first prediction of each pupil is used, later ones are not.</returns>
     /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
     public static ClassChances Of(
         IReadOnlyList<LessonRecord> lessons, IReadOnlyList<SheetTask> planned, IReadOnlyList<CandidateLevel> candidates,
-        ResponseOptions? options = null, ResponseWork? work = null)
+        IReadOnlyList<Pupil>? pupils = null, ResponseOptions? options = null, ResponseWork? work = null)
     {
         var readings = lessons.OrderBy(r => r.Lesson.Date).Select((record, i) => LessonReading.Of(record, i + 1)).ToList();
         var tasks = SheetMerge.Of([.. readings.Select(r => r.SheetTasks), planned]);
         var levels = ChanceLevels.Of(tasks, candidates);
-        var pupils = readings.SelectMany(r => r.Record.Pupils.Select(p => p.Id)).Concat(readings.SelectMany(r => r.Sets.Select(s => s.PupilId)))
+        var indices = readings.SelectMany(r => r.Record.Pupils).Concat(pupils ?? []).Select(p => p.Id).Concat(readings.SelectMany(r => r.Sets.Select(s => s.PupilId)))
             .Distinct().Order().Select((id, index) => (id, index)).ToDictionary(x => x.id, x => x.index);
 
         var sets = readings.SelectMany(r => r.Sets).Where(s => s.LevelId is { } id && levels.IndexById.ContainsKey(id)).ToList();
-        var trials = sets.SelectMany(s => TrialsOf(s, pupils[s.PupilId], levels)).ToList();
+        var trials = sets.SelectMany(s => TrialsOf(s, indices[s.PupilId], levels)).ToList();
         var first = sets.Where(s => s.PredictedSuccessCount is not null).GroupBy(s => s.PupilId).ToDictionary(g => g.Key, g => FirstOf(g, levels));
-        var known = pupils.OrderBy(p => p.Value).Select(p => new ResponsePupil(first.GetValueOrDefault(p.Key))).ToList();
+        var known = indices.OrderBy(p => p.Value).Select(p => new ResponsePupil(first.GetValueOrDefault(p.Key))).ToList();
 
         var fit = ResponseModel.Fit(new ResponseData(known, levels.Levels, trials), options, work);
-        return new ClassChances(fit, pupils, levels.IndexById, trials);
+        return new ClassChances(fit, indices, levels.IndexById, trials);
     }
 
     /// <summary>A pupil's chance at a level.</summary>
