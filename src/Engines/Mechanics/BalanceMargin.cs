@@ -2,10 +2,13 @@ namespace Slantwise.Engines.Mechanics;
 
 /// <summary>How safely the line of gravity falls inside the base, and over which side it would leave.</summary>
 /// <param name="MarginH">Distance to the nearest side in statures; less than 0 outside, 0 for a base that is a point or a line and is met.</param>
-/// <param name="Edges">Every side of the base in its order; empty for a point, one for a line.</param>
+/// <param name="Edges">Every side of the base in its order, with a wall those of the base carried on behind it; empty for a point, one for a line.</param>
 /// <param name="WeakestEdge">Index into <paramref name="Edges"/> of the side it would tip over first; −1 where there is none.</param>
 public sealed record BalanceMargin(double MarginH, IReadOnlyList<TippingEdge> Edges, int WeakestEdge)
 {
+    // Farther than any body reaches.
+    private const double FarH = 3;
+
     /// <summary>Whether the body can be held still: the line of gravity falls on the base.</summary>
     public bool IsHeld => MarginH >= 0;
 
@@ -23,14 +26,15 @@ public sealed record BalanceMargin(double MarginH, IReadOnlyList<TippingEdge> Ed
     /// <summary>The margin of a centre of mass over a base.</summary>
     /// <param name="centre">The centre of mass, on the floor's frame; its height is more than 0.</param>
     /// <param name="baseOfSupport">The base.</param>
-    /// <param name="towardsWall">Which way a wall props the body, a vector of length 1: sides that face it are not tipped over. None without a wall.</param>
+    /// <param name="towardsWall">Which way a wall props the body, a vector of length 1: the base then goes on towards it,
+    /// and the sides behind the wall are not tipped over. None without a wall.</param>
     /// <returns>Angles and energies as for a rigid body on a rigid floor.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A centre of mass that is not above the floor.</exception>
     /// <remarks>Tipping angle atan(b/h) and energy √(h²+b²) − h by statics. Source: [Knight2017] ch. 12.</remarks>
     public static BalanceMargin Of(Point3 centre, BaseOfSupport baseOfSupport, Point2? towardsWall = null)
     {
         if (!(centre.ZH > 0)) throw new ArgumentOutOfRangeException(nameof(centre), centre.ZH, "A centre of mass is above the floor.");
-        var corners = baseOfSupport.Corners;
+        var corners = (towardsWall is { } wall ? Extended(baseOfSupport, wall) : baseOfSupport).Corners;
         if (corners.Count < 3) return OfLine(centre, corners);
 
         var edges = new TippingEdge[corners.Count];
@@ -47,9 +51,16 @@ public sealed record BalanceMargin(double MarginH, IReadOnlyList<TippingEdge> Ed
         return new BalanceMargin(marginH, edges, weakest);
     }
 
-    // A side faces the wall where its way out points more towards the wall than along it: less than 45° off.
-    private static bool Faces(TippingEdge edge, Point2 wall) =>
-        edge.Outwards.XH * wall.XH + edge.Outwards.YH * wall.YH > Math.Sqrt(.5);
+    // A wall carries whatever leans on it, so the base goes on towards it without an end; what closes it far behind the wall is propped.
+    private static BaseOfSupport Extended(BaseOfSupport baseOfSupport, Point2 towardsWall)
+    {
+        var corners = baseOfSupport.Corners;
+        Span<Point2> both = new Point2[2 * corners.Count];
+        for (var i = 0; i < corners.Count; i++) (both[i], both[corners.Count + i]) = (corners[i], corners[i] + FarH * towardsWall);
+        return BaseOfSupport.Of(both);
+    }
+
+    private static bool Faces(TippingEdge edge, Point2 wall) => edge.Outwards.XH * wall.XH + edge.Outwards.YH * wall.YH > 1e-6;
 
     private static BalanceMargin OfLine(Point3 centre, IReadOnlyList<Point2> corners)
     {

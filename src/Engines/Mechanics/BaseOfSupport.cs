@@ -76,6 +76,27 @@ public sealed class BaseOfSupport
         return true;
     }
 
+    /// <summary>How far a point has to go back, against a direction, to come onto the base.</summary>
+    /// <param name="point">On the floor.</param>
+    /// <param name="direction">Of length 1.</param>
+    /// <returns>0 on the base; NaN where the way back misses it.</returns>
+    public double DistanceBackH(Point2 point, Point2 direction)
+    {
+        if (Contains(point)) return 0;
+        var nearestH = double.NaN;
+        for (var i = 0; i < Corners.Count; i++)
+        {
+            var (from, along) = (Corners[i], Corners[(i + 1) % Corners.Count] - Corners[i]);
+            var across = direction.XH * along.YH - direction.YH * along.XH;
+            if (Math.Abs(across) < 1e-15) continue;
+            var to = point - from;
+            var backH = (to.XH * along.YH - to.YH * along.XH) / across;
+            var atFraction = (to.YH * direction.XH - to.XH * direction.YH) / across;
+            if (backH >= 0 && atFraction is >= 0 and <= 1 && !(backH >= nearestH)) nearestH = backH;
+        }
+        return nearestH;
+    }
+
     private static int Distinct(Span<Point2> sorted)
     {
         var count = 1;

@@ -23,11 +23,19 @@ public sealed record BodyBalance(Point3 Centre, BaseOfSupport Base, BalanceMargi
         var contacts = bodies.SelectMany(b => b.Contacts).ToArray();
         var baseOfSupport = BaseOfSupport.Of(contacts.SelectMany(c => c.Outline).ToArray());
         var margin = BalanceMargin.Of(centre, baseOfSupport, towardsWall);
-        var loads = LoadsOf(contacts, centre.OnFloor, margin.IsHeld);
+        var loads = LoadsOf(contacts, FloorPoint(centre.OnFloor, baseOfSupport, towardsWall), margin.IsHeld);
         var headFraction = 0.0;
         for (var i = 0; i < loads.Shares.Count; i++)
             if (ContactPatch.IsHead(contacts[i].Contact.Part)) headFraction += loads.Shares[i].ShareFraction;
         return new BodyBalance(centre, baseOfSupport, margin, loads, headFraction);
+    }
+
+    // What the floor has to carry lies under the centre, or where the least push of the wall brings it: a hair inside the base.
+    private static Point2 FloorPoint(Point2 centre, BaseOfSupport baseOfSupport, Point2? towardsWall)
+    {
+        if (towardsWall is not { } towards) return centre;
+        var backH = baseOfSupport.DistanceBackH(centre, towards);
+        return backH > 0 ? centre - (backH + 1e-7) * towards : centre;
     }
 
     // Parts carry over an area, not at a point: two feet side by side hold a centre that is a little in front of their middles.

@@ -55,6 +55,20 @@ public sealed class BaseOfSupportTests
             }
         });
 
+    [Theory]
+    // By hand: a square of ±1; back along the direction to the side, 0 inside, none where the way misses it.
+    [InlineData(2, 0, 1, 0, 1)]
+    [InlineData(1.5, .5, 0, 1, double.NaN)]
+    [InlineData(.5, .5, 1, 0, 0)]
+    [InlineData(-2, 0, 1, 0, double.NaN)]
+    [InlineData(2, 2, .7071067811865476, .7071067811865476, 1.4142135623730951)]
+    public void DistanceBackH_FromAPoint_ToWhereTheBaseBegins(double x, double y, double directionX, double directionY, double expectedH)
+    {
+        var square = BaseOfSupport.Of([new(1, 1), new(1, -1), new(-1, 1), new(-1, -1)]);
+        var backH = square.DistanceBackH(new Point2(x, y), new Point2(directionX, directionY));
+        Assert.True(double.IsNaN(expectedH) ? double.IsNaN(backH) : Math.Abs(expectedH - backH) < 1e-12, $"{backH}");
+    }
+
     [Fact]
     public void Contains_AnyPoint_WhereItsMarginIsNotNegative() => Gen.Select(Floor.Point.Array[1, 12], Floor.Point).Sample((points, point) =>
     {

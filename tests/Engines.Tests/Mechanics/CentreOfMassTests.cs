@@ -29,6 +29,20 @@ public sealed class CentreOfMassTests
         Assert.Equal(25, 66.1 * loads.Shares[1].ShareFraction, 1e-3);
     }
 
+    [Theory]
+    // Published exercises of two problem pages, re-solved; forces in newtons, lengths in metres.
+    // A board of 3.00 m and 100 N with a person of 75 kg (735 N at 9.8 m/s²), the scale at the head reads 350 N: 900/735 m from the feet.
+    [InlineData(735, 1.2245, 100, 1.5, 3.00, 350, 5e-2)]
+    // Two scales at the ends of a weightless board of 2.2 m read 360 N and 750 N: the person's centre is .7135 m from the second.
+    [InlineData(1110, 2.2 - .7135, 0, 1.1, 2.2, 750, 5e-2)]
+    public void Of_PersonOnABoard_ScaleReadsWhatTheExercisePrints(
+        double personN, double personM, double boardN, double boardM, double lengthM, double scaleN, double toleranceN)
+    {
+        var together = CentreOfMass.Of([new(personN, new(personM, 0, 0)), new(boardN, new(boardM, 0, 0))]);
+        var loads = LoadShares.Of([new(0, 0), new(lengthM, 0)], together.OnFloor);
+        Assert.Equal(scaleN, (personN + boardN) * loads.Shares[1].ShareFraction, toleranceN);
+    }
+
     [Fact]
     public void Of_NoSegments_SaysWhatIsNeeded() => Assert.Throws<ArgumentException>(() => CentreOfMass.Of([]));
 

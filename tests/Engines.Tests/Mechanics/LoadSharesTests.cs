@@ -89,5 +89,43 @@ public sealed class LoadSharesTests
         });
 
     [Fact]
+    public void Of_ThreeContacts_HeldWhereTheCentreIsInsideTheirTriangle() => Gen.Select(Floor.Point.Array[3], Floor.CoordinateH, Floor.CoordinateH).Sample((points, x, y) =>
+    {
+        // A plain second version: areas of the three triangles that the centre makes with the sides, over the whole.
+        double Twice(Point2 a, Point2 b, Point2 c) => (b.XH - a.XH) * (c.YH - a.YH) - (b.YH - a.YH) * (c.XH - a.XH);
+        var centre = new Point2(x, y);
+        var whole = Twice(points[0], points[1], points[2]);
+        if (Math.Abs(whole) < 1e-3) return;
+        double[] weights = [Twice(centre, points[1], points[2]) / whole, Twice(points[0], centre, points[2]) / whole, Twice(points[0], points[1], centre) / whole];
+        if (weights.Any(w => Math.Abs(w) < 1e-6)) return;
+        var loads = LoadShares.Of(points, centre);
+        Assert.Equal(weights.All(w => w > 0), loads.Basis == LoadBasis.Statics);
+        for (var i = 0; i < loads.Shares.Count; i++) Assert.Equal(weights[i], loads.Shares[i].ShareFraction, 1e-9);
+    });
+
+    [Fact]
+    public void Of_EverythingTwiceAsLarge_SameShares() => Gen.Select(Floor.Point.Array[3, 7], Floor.CoordinateH, Floor.CoordinateH).Sample((points, x, y) =>
+    {
+        if (Math.Abs(BalanceMargin.Of(new Point3(x, y, 1), BaseOfSupport.Of(points)).MarginH) < 1e-5) return;
+        var small = LoadShares.Of(points, new Point2(x, y));
+        var large = LoadShares.Of(points.Select(p => 2 * p).ToArray(), new Point2(2 * x, 2 * y));
+        Assert.Equal(small.Basis, large.Basis);
+        for (var i = 0; i < small.Shares.Count; i++) Assert.Equal(small.Shares[i].ShareFraction, large.Shares[i].ShareFraction, 1e-7);
+    });
+
+    [Fact]
+    public void OfPrints_TwoFeetUnderACentreBetweenTheirMiddles_ShareByTheLever()
+    {
+        // By hand: prints of 2 × 2 about (0, ±3), centre 1 to the left. Reactions at y₁ in 2..4 and y₂ in −4..−2 share by the lever,
+        // the first carrying (1 − y₂)/(y₁ − y₂): 3/6 with (4, −2), 5/8 with (4, −4), 3/4 with (2, −2), 5/6 with (2, −4).
+        Point2[] Print(double y) => [new(-1, y - 1), new(1, y - 1), new(1, y + 1), new(-1, y + 1)];
+        var loads = LoadShares.OfPrints([Print(3), Print(-3)], new Point2(.5, 1));
+        Assert.Equal(LoadBasis.EqualStiffness, loads.Basis);
+        Assert.Equal(1, loads.Shares.Sum(s => s.ShareFraction), 1e-9);
+        Assert.Equal(3.0 / 6, loads.Shares[0].LeastFraction, 1e-9);
+        Assert.Equal(5.0 / 6, loads.Shares[0].MostFraction, 1e-9);
+    }
+
+    [Fact]
     public void Of_NoContact_SaysWhatIsNeeded() => Assert.Throws<ArgumentException>(() => LoadShares.Of([], new Point2(0, 0)));
 }

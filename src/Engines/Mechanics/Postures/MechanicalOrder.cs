@@ -3,7 +3,7 @@ namespace Slantwise.Engines.Mechanics.Postures;
 /// <summary>An order of postures by how much room for error they leave: a hypothesis about which are harder to hold still.</summary>
 /// <remarks>
 /// <para>The rule: the more standard deviations of joint error fit between the line of gravity and the nearest side of the base
-/// (<see cref="BalanceRoom"/>), the easier. Two postures whose rooms differ by less than a tenth share a place.</para>
+/// (<see cref="RoomForError"/>), the easier. Two postures whose rooms differ by less than a tenth share a place.</para>
 /// <para>It says nothing about strength, suppleness, fear, practice or pain, and it is the same for a child who is strong and one who is
 /// not. No study is known to us that tests it for school balances; data of a class may contradict it, and then the data are right.</para>
 /// </remarks>
@@ -42,11 +42,11 @@ public static class MechanicalOrder
     /// <param name="posture">It settles and has no partner.</param>
     /// <param name="table">Whose mass fractions.</param>
     /// <exception cref="ArgumentException">A posture of two bodies.</exception>
-    public static BalanceRoom RoomOf(Posture posture, BodyTable table = BodyTable.Mean)
+    public static RoomForError RoomOf(Posture posture, BodyTable table = BodyTable.Mean)
     {
         if (posture.Partner is not null) throw new ArgumentException($"{posture.Key} has two bodies: the room for error is known for one.", nameof(posture));
         var settled = posture.Settle();
         var spread = CentreSpread.Of(posture.Pose, settled.Body, ErrorDeg, table);
-        return BalanceRoom.Of(PostureBalance.Of(settled, table).Whole, spread);
+        return RoomForError.Of(PostureBalance.Of(settled, table).Whole, spread);
     }
 }

@@ -15,25 +15,7 @@ public sealed record WallLean(Point2 Towards, double HeightH, double PushFractio
     {
         var heightH = settled.Posture.Wall.Average(c => SettledPosture.Centre(settled.Body, c).ZH);
         var balance = BodyBalance.Of(settled.Bodies, table, null);
-        var backH = DistanceBackH(balance.Centre.OnFloor, towards, balance.Base);
+        var backH = balance.Base.DistanceBackH(balance.Centre.OnFloor, towards);
         return new WallLean(towards, heightH, backH / heightH);
-    }
-
-    // How far back from the wall the first point of the base lies: 0 inside it, NaN where the line misses it.
-    private static double DistanceBackH(Point2 centre, Point2 towards, BaseOfSupport baseOfSupport)
-    {
-        if (baseOfSupport.Contains(centre)) return 0;
-        var (nearestH, corners) = (double.NaN, baseOfSupport.Corners);
-        for (var i = 0; i < corners.Count; i++)
-        {
-            var (from, along) = (corners[i], corners[(i + 1) % corners.Count] - corners[i]);
-            var across = towards.XH * along.YH - towards.YH * along.XH;
-            if (Math.Abs(across) < 1e-15) continue;
-            var to = centre - from;
-            var backH = (to.XH * along.YH - to.YH * along.XH) / across;
-            var atFraction = (to.XH * towards.YH - to.YH * towards.XH) / (along.XH * towards.YH - along.YH * towards.XH);
-            if (backH >= 0 && atFraction is >= 0 and <= 1 && !(backH >= nearestH)) nearestH = backH;
-        }
-        return nearestH;
     }
 }

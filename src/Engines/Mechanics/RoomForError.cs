@@ -8,16 +8,16 @@ namespace Slantwise.Engines.Mechanics;
 /// Unlike a share of errors held, it goes on growing for firm postures, so it can order them. Twice the error gives half the room and the
 /// same order.
 /// </remarks>
-public sealed record BalanceRoom(double RoomCount, int TightestEdge, double ErrorDeg)
+public sealed record RoomForError(double RoomCount, int TightestEdge, double ErrorDeg)
 {
     /// <summary>The room of a balance.</summary>
     /// <param name="balance">The balance.</param>
     /// <param name="spread">How far joint errors shift its centre.</param>
     /// <returns>Sides that a wall props are passed over. A base that is a point or a line leaves no room: 0.</returns>
-    public static BalanceRoom Of(BodyBalance balance, CentreSpread spread)
+    public static RoomForError Of(BodyBalance balance, CentreSpread spread)
     {
         var edges = balance.Margin.Edges;
-        if (edges.Count < 3) return new BalanceRoom(0, -1, spread.ErrorDeg);
+        if (edges.Count < 3) return new RoomForError(0, -1, spread.ErrorDeg);
         var (least, tightest) = (double.PositiveInfinity, -1);
         for (var i = 0; i < edges.Count; i++)
         {
@@ -25,6 +25,6 @@ public sealed record BalanceRoom(double RoomCount, int TightestEdge, double Erro
             var roomCount = edges[i].MarginH / spread.AlongH(edges[i].Outwards);
             if (roomCount < least) (least, tightest) = (roomCount, i);
         }
-        return new BalanceRoom(least, tightest, spread.ErrorDeg);
+        return new RoomForError(least, tightest, spread.ErrorDeg);
     }
 }
