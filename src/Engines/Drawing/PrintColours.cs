@@ -19,8 +19,10 @@ public static class PrintColours
         Tone.Ground => "#ffffff",
         Tone.Accent => "#0d4f5c",
         Tone.AccentSoft => "#e2eef0",
+        Tone.AccentMiddle => "#a9ccd1",
         Tone.Second => "#7a3e00",
         Tone.SecondSoft => "#f6e9d9",
+        Tone.SecondMiddle => "#e3c49b",
         Tone.Caution => "#8c1d18",
         _ => throw new ArgumentOutOfRangeException(nameof(tone), tone, "A tone is one of the named ones."),
     };

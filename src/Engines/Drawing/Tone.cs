@@ -21,11 +21,17 @@ public enum Tone
     /// <summary>A quiet fill of the main series: ranges, bands.</summary>
     AccentSoft,
 
+    /// <summary>A middle fill of the main series, between the quiet and the strong one: a shirt, an area.</summary>
+    AccentMiddle,
+
     /// <summary>A second series beside the main one.</summary>
     Second,
 
     /// <summary>A quiet fill of the second series.</summary>
     SecondSoft,
+
+    /// <summary>A middle fill of the second series.</summary>
+    SecondMiddle,
 
     /// <summary>Asks for attention: a caution, a disagreement.</summary>
     Caution,

@@ -1,0 +1,16 @@
+namespace Slantwise.Engines.Drawing.Figures;
+
+/// <summary>The widths of a figure's lines, one number for the whole of it.</summary>
+/// <param name="LineMm">The outline's width.</param>
+/// <remarks>Our own style: the outline grows with the figure, but stays at a quarter of a millimetre in the smallest, so that it prints.</remarks>
+public readonly record struct FigureInk(double LineMm)
+{
+    /// <summary>The finest outline.</summary>
+    public const double FinestMm = .25;
+
+    /// <summary>The outline for a scale.</summary>
+    /// <param name="statureMm">How tall the standing body would be drawn.</param>
+    public static FigureInk Of(double statureMm) => new(Math.Max(FinestMm, .0085 * statureMm));
+
+    internal double GapMm => .8 * LineMm;
+}

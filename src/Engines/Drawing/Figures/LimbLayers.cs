@@ -1,0 +1,115 @@
+namespace Slantwise.Engines.Drawing.Figures;
+
+/// <summary>Turns an arm or a leg into layers: one where it lies across the view, two or three where it points at the viewer.</summary>
+internal static class LimbLayers
+{
+    // Our own choices, tried on the whole library: where a joint's seam disappears, and from which bend on a crease stays.
+    private const double OneLayerCosine = .55;
+    private const double CreaseCosine = .1;
+    private const double ClearFromFraction = .45;
+
+    public static IEnumerable<FigureLayer> Of(FigureLimb limb, FigureKit kit, FigureInk ink, double trunkDepthMm, double statureMm)
+    {
+        var (root, middle, end) = (limb.Upper[0], limb.Upper[^1], limb.Lower[^1]);
+        var depthMm = (root.DepthMm + 2 * middle.DepthMm + end.DepthMm) / 4;
+        var isFar = depthMm < trunkDepthMm - .035 * statureMm;
+        var skin = isFar ? FigureKit.FarSkin : FigureKit.Skin;
+        var edge = isFar ? Tone.Muted : Tone.Ink;
+        // At the trunk's own depth arms hang before it and legs come out from under it.
+        var biasMm = (limb.IsArm ? .03 : -.03) * statureMm;
+
+        if (!IsSeamed(root, middle, end))
+        {
+            var whole = new FigureLayer(depthMm + biasMm) { Edge = edge };
+            Upper(whole.Whole, limb);
+            LowerAndTip(whole.Whole, limb);
+            RoundHull.Add(whole.Clear, root.Towards(middle, ClearFromFraction), middle);
+            LowerAndTip(whole.Clear, limb);
+            whole.Fill(whole.Whole, skin);
+            whole.Fill(Cloth(limb), limb.IsArm ? kit.Shirt : kit.Shorts);
+            Crease(whole, limb, edge, ink);
+            yield return whole;
+            yield break;
+        }
+        var upper = new FigureLayer((root.DepthMm + middle.DepthMm) / 2 + biasMm) { Edge = edge };
+        Upper(upper.Whole, limb);
+        RoundHull.Add(upper.Clear, root.Towards(middle, ClearFromFraction), middle);
+        upper.Fill(upper.Whole, skin);
+        upper.Fill(Cloth(limb), limb.IsArm ? kit.Shirt : kit.Shorts);
+        yield return upper;
+        var lower = new FigureLayer((middle.DepthMm + end.DepthMm) / 2 + biasMm) { Edge = edge };
+        LowerAndTip(lower.Whole, limb);
+        LowerAndTip(lower.Clear, limb);
+        lower.Fill(lower.Whole, skin);
+        yield return lower;
+    }
+
+    // The seam shows where one half hides much of the other: a knee or an elbow that points at the viewer or away.
+    private static bool IsSeamed(Round root, Round middle, Round end)
+    {
+        var (up, down) = (Flat.Of(root) - Flat.Of(middle), Flat.Of(end) - Flat.Of(middle));
+        var reachMm = 1.5 * middle.RadiusMm;
+        var depthsMm = Math.Abs(root.DepthMm - end.DepthMm);
+        if (up.Length < reachMm || down.Length < reachMm) return true;
+        return Flat.Dot(up, down) / (up.Length * down.Length) > OneLayerCosine && depthsMm > 2 * middle.RadiusMm;
+    }
+
+    private static void Upper(FigurePath path, FigureLimb limb) => RoundHull.Add(path, [.. limb.Upper]);
+
+    private static void LowerAndTip(FigurePath path, FigureLimb limb)
+    {
+        RoundHull.Add(path, [.. limb.Lower]);
+        foreach (var group in limb.Tip) RoundHull.Add(path, [.. group]);
+    }
+
+    // Cloth ends in a straight hem across the limb.
+    private static FigurePath Cloth(FigureLimb limb)
+    {
+        var path = new FigurePath();
+        var (root, middle) = (limb.Upper[0], limb.Upper[^1]);
+        var hem = root.Towards(middle, limb.ClothedFraction);
+        var along = Flat.Of(hem) - Flat.Of(root);
+        if (along.Length < .3 * root.RadiusMm)
+        {
+            RoundHull.Add(path, root, hem);
+            return path;
+        }
+        var unit = 1 / along.Length * along;
+        var across = new Flat(unit.Y, -unit.X);
+        var cosine = (root.RadiusMm - hem.RadiusMm) / along.Length;
+        var sine = Math.Sqrt(Math.Max(0, 1 - cosine * cosine));
+        var (left, right) = (cosine * unit + sine * across, cosine * unit - sine * across);
+        var (from, to) = (Flat.Of(root) + root.RadiusMm * left, Flat.Of(hem) + hem.RadiusMm / Math.Max(.2, sine) * across);
+        path.MoveTo(to.X, to.Y);
+        path.LineTo(from.X, from.Y);
+        var fromRad = Math.Atan2(left.Y, left.X);
+        var toRad = Math.Atan2(right.Y, right.X);
+        // Round the far side of the shoulder or hip: against the turn of the screen's angles.
+        if (toRad > fromRad) toRad -= 2 * Math.PI;
+        path.Arc(Flat.Of(root), new(root.RadiusMm, 0), new(0, root.RadiusMm), fromRad, toRad);
+        var back = Flat.Of(hem) - hem.RadiusMm / Math.Max(.2, sine) * across;
+        path.LineTo(back.X, back.Y);
+        path.Close();
+        return path;
+    }
+
+    // Where two halves fold onto each other a line stays between them.
+    private static void Crease(FigureLayer layer, FigureLimb limb, Tone edge, FigureInk ink)
+    {
+        var (root, middle, end) = (limb.Upper[0], limb.Upper[^1], limb.Lower[^1]);
+        var (up, down) = (Flat.Of(root) - Flat.Of(middle), Flat.Of(end) - Flat.Of(middle));
+        var cosine = Flat.Dot(up, down) / (up.Length * down.Length);
+        if (cosine < CreaseCosine) return;
+        var inner = 1 / up.Length * up + 1 / down.Length * down;
+        inner = 1 / inner.Length * inner;
+        var sineHalf = Math.Sqrt(Math.Max(1e-4, (1 - cosine) / 2));
+        var toMm = Math.Min(middle.RadiusMm / sineHalf + ink.LineMm, .9 * Math.Min(up.Length, down.Length));
+        var fromMm = .25 * middle.RadiusMm;
+        if (toMm <= fromMm) return;
+        var path = new FigurePath();
+        var (from, to) = (Flat.Of(middle) + fromMm * inner, Flat.Of(middle) + toMm * inner);
+        path.MoveTo(from.X, from.Y);
+        path.LineTo(to.X, to.Y);
+        layer.Line(path, edge, ink.LineMm);
+    }
+}
