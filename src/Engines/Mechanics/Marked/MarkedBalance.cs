@@ -9,13 +9,14 @@ namespace Slantwise.Engines.Mechanics.Marked;
 /// <param name="Left">The end of the base on the left, once down is down.</param>
 /// <param name="Right">The end on the right.</param>
 /// <param name="HeldChanceFraction">The chance that the line of gravity is really between both ends.</param>
+/// <param name="Extents">How far each contact reaches, in the order given.</param>
 /// <param name="Shares">What each contact carries, in the order given; empty where the line of gravity is beyond an end.</param>
 /// <param name="ClickSdH">The error of a click that was reckoned with, in statures.</param>
 /// <param name="TableGapH">How far the line of gravity would move between the women's and the men's figures, in statures.</param>
 /// <param name="Cautions">What to mind.</param>
 public sealed record MarkedBalance(
     PointPx CentrePx, PointPx FloorPx, double HeightH, MarkedScale Scale, MarkedTilt Tilt, MarkedEnd Left, MarkedEnd Right,
-    double HeldChanceFraction, IReadOnlyList<MarkedShare> Shares, double ClickSdH, double TableGapH, IReadOnlyList<MarkedCaution> Cautions)
+    double HeldChanceFraction, IReadOnlyList<MarkedExtent> Extents, IReadOnlyList<MarkedShare> Shares, double ClickSdH, double TableGapH, IReadOnlyList<MarkedCaution> Cautions)
 {
     /// <summary>The error of a click where nobody has measured it: 1 % of a stature, 1.4 cm of 1.40 m. Own estimate.</summary>
     public const double UsualClickSdH = .01;

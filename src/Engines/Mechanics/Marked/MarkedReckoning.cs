@@ -25,7 +25,7 @@ internal sealed class MarkedReckoning
         _clicksH2 = [.. _body.ClickCounts.Select(count => clickSdH * clickSdH / count)];
 
         var places = MarkedPrint.Places(_body, picture.Contacts);
-        var floor = places.Select(p => p.OnFloor.At(_body.Points)).ToArray();
+        var floor = places.Select(p => (p.OnFloor.At(_body.Points), p.OnFloor.VarianceH2(_clicksH2, new(1, 0), 0, _slopesPx) * _scale.PxPerH * _scale.PxPerH)).ToArray();
         _tilt = MarkedTilt.Of(picture, floor, clickSdH * _scale.PxPerH, _scale.PxPerH);
         _prints = [.. places.Select(p => MarkedPrint.Of(_body, p, _tilt, _scale.PxPerH))];
     }
@@ -43,16 +43,19 @@ internal sealed class MarkedReckoning
         var gap = MarkedPlace.Sum((1, Centre(BodyTable.Female)), (-1, Centre(BodyTable.Male))).At(_body.Points);
         return new MarkedBalance(
             centrePx, centrePx + heightH * _scale.PxPerH * _tilt.Down, heightH, _scale, _tilt, left, right, Math.Clamp(chance, 0, 1),
-            left.MarginH >= 0 && right.MarginH >= 0 ? Shares(PointPx.Dot(centrePx, _tilt.Level)) : [],
+            [.. _prints.Select(p => new MarkedExtent(p.Contact.Part, p.Contact.Side, AlongH(p.FirstPx, centrePx), AlongH(p.LastPx, centrePx)))],
+            left.MarginH >= 0 && right.MarginH >= 0 ? Shares(centrePx) : [],
             _clickSdH, Math.Abs(PointPx.Dot(gap, _tilt.Level)) / _scale.PxPerH, [.. Cautions(heightH)]);
     }
+
+    private double AlongH(double atPx, PointPx centrePx) => (atPx - PointPx.Dot(centrePx, _tilt.Level)) / _scale.PxPerH;
 
     private MarkedPlace Centre(BodyTable table) => MarkedCentre.Of(_body, MarkedSegment.Of(table, _body.HasMark(Landmark.Waist)));
 
     private (MarkedEnd End, double InsideFraction) End(MarkedPrint print, MarkedPlace place, double atPx, int inwards)
     {
         var centrePx = _centre.At(_body.Points);
-        var marginH = inwards * (PointPx.Dot(centrePx, _tilt.Level) - atPx) / _scale.PxPerH;
+        var marginH = -inwards * AlongH(atPx, centrePx);
         var placePx = place.At(_body.Points);
         var aboveH = PointPx.Dot(placePx - centrePx, _tilt.Down) / _scale.PxPerH;
         var inside = MarkedPlace.Sum((inwards, _centre), (-inwards, place));
@@ -67,25 +70,25 @@ internal sealed class MarkedReckoning
     private double Sd(MarkedPlace difference, double leverH, double lengthH) => Math.Sqrt(
         difference.VarianceH2(_clicksH2, _tilt.Level, lengthH, _slopesPx) + leverH * leverH * _tilt.TiltSdRad * _tilt.TiltSdRad);
 
-    private IReadOnlyList<MarkedShare> Shares(double centrePx)
+    private IReadOnlyList<MarkedShare> Shares(PointPx centrePx)
     {
-        Point2 Along(double atPx) => new((atPx - centrePx) / _scale.PxPerH, 0);
-        var bounds = LoadShares.OfPrints([.. _prints.Select(p => (IReadOnlyList<Point2>)[Along(p.FirstPx), Along(p.LastPx)])], new(0, 0)).Shares;
-        var (share, sd) = _prints.Length == 2 ? Lever(centrePx) : (_prints.Length == 1 ? 0 : double.NaN, _prints.Length == 1 ? 0 : double.NaN);
+        var prints = _prints.Select(p => (IReadOnlyList<Point2>)[new(AlongH(p.FirstPx, centrePx), 0), new(AlongH(p.LastPx, centrePx), 0)]).ToArray();
+        var bounds = LoadShares.OfPrints(prints, new(0, 0)).Shares;
+        var (second, sd) = _prints.Length switch { 1 => (0, 0), 2 => Lever(centrePx), _ => (double.NaN, double.NaN) };
         return [.. _prints.Select((p, i) => new MarkedShare(
-            p.Contact.Part, p.Contact.Side, i == 0 ? 1 - share : share, sd, bounds[i].LeastFraction, bounds[i].MostFraction))];
+            p.Contact.Part, p.Contact.Side, i == 0 ? 1 - second : second, sd, bounds[i].LeastFraction, bounds[i].MostFraction))];
     }
 
     // What the second of two contacts carries. Two in one place of the view leave it open: NaN.
-    private (double ShareFraction, double SdFraction) Lever(double centrePx)
+    private (double ShareFraction, double SdFraction) Lever(PointPx centrePx)
     {
         var (a, b) = (_prints[0], _prints[1]);
-        var apartPx = b.MiddlePx - a.MiddlePx;
-        if (Math.Abs(apartPx) < .01 * _scale.PxPerH) return (double.NaN, double.NaN);
-        var share = Math.Clamp((centrePx - a.MiddlePx) / apartPx, 0, 1);
+        var apartH = (b.MiddlePx - a.MiddlePx) / _scale.PxPerH;
+        if (Math.Abs(apartH) < .01) return (double.NaN, double.NaN);
+        var share = Math.Clamp(-AlongH(a.MiddlePx, centrePx) / apartH, 0, 1);
         var lever = MarkedPlace.Sum((1, _centre), (share - 1, a.Middle), (-share, b.Middle));
         var aboveH = -PointPx.Dot(lever.At(_body.Points), _tilt.Down) / _scale.PxPerH;
-        return (share, Sd(lever, aboveH, 0) * _scale.PxPerH / Math.Abs(apartPx));
+        return (share, Sd(lever, aboveH, 0) / Math.Abs(apartH));
     }
 
     private IEnumerable<MarkedCaution> Cautions(double heightH)

@@ -20,7 +20,7 @@ public sealed record MarkedTilt(double TiltRad, double TiltSdRad, double FloorTi
 
     /// <summary>The direction of gravity on a picture.</summary>
     /// <param name="picture">With something upright marked where gravity is to be taken from it.</param>
-    /// <param name="floor">One place on the floor a contact, shape (n), any order.</param>
+    /// <param name="floor">One place on the floor a contact, shape (n), any order, with the variance of its clicks.</param>
     /// <param name="clickSdPx">The error of a click.</param>
     /// <param name="pxPerH">The picture's scale.</param>
     /// <returns>
@@ -28,7 +28,7 @@ public sealed record MarkedTilt(double TiltRad, double TiltSdRad, double FloorTi
     /// floor's line and the picture's edge are weighed, each by the inverse of its variance, unless the caller has chosen one.
     /// </returns>
     /// <remarks>Line of least squares and the mean weighted by precision. Source: [Gelman2013] section 2.5.</remarks>
-    internal static MarkedTilt Of(MarkedPicture picture, IReadOnlyList<PointPx> floor, double clickSdPx, double pxPerH)
+    internal static MarkedTilt Of(MarkedPicture picture, IReadOnlyList<(PointPx Place, double ClickPx2)> floor, double clickSdPx, double pxPerH)
     {
         var (sine, cosine) = (picture.QuarterTurnCount & 3) switch { 0 => (0, 1), 1 => (1, 0), 2 => (0, -1), _ => (-1, 0) };
         var (right, down) = (new PointPx(cosine, -sine), new PointPx(sine, cosine));
@@ -40,19 +40,20 @@ public sealed record MarkedTilt(double TiltRad, double TiltSdRad, double FloorTi
         }
 
         var depthPx = picture.Level == LevelBasis.Floor ? 0 : DepthSdH * pxPerH;
-        var (floorRad, floorSdRad) = Line(floor, right, down, Math.Sqrt(clickSdPx * clickSdPx + depthPx * depthPx), picture.Level == LevelBasis.Floor);
+        var (floorRad, floorSdRad) = Line(floor, right, down, depthPx, picture.Level == LevelBasis.Floor);
         if (double.IsNaN(floorRad)) return Turned(0, HandHeldSdRad, floorRad, floorSdRad, right, down);
         if (picture.Level == LevelBasis.Floor) return Turned(floorRad, floorSdRad, floorRad, floorSdRad, right, down);
         var ofFloor = HandHeldSdRad * HandHeldSdRad / (HandHeldSdRad * HandHeldSdRad + floorSdRad * floorSdRad);
         return Turned(ofFloor * floorRad, Math.Sqrt(ofFloor) * floorSdRad, floorRad, floorSdRad, right, down);
     }
 
-    private static (double TiltRad, double SdRad) Line(IReadOnlyList<PointPx> floor, PointPx right, PointPx down, double heightSdPx, bool isAnySlant)
+    private static (double TiltRad, double SdRad) Line(
+        IReadOnlyList<(PointPx Place, double ClickPx2)> floor, PointPx right, PointPx down, double depthPx, bool isAnySlant)
     {
         if (floor.Count < 2) return (double.NaN, double.NaN);
-        var middle = 1.0 / floor.Count * floor.Aggregate((a, b) => a + b);
+        var middle = 1.0 / floor.Count * floor.Aggregate(new PointPx(0, 0), (sum, f) => sum + f.Place);
         var (xx, xy, yy) = (0.0, 0.0, 0.0);
-        foreach (var place in floor)
+        foreach (var (place, _) in floor)
         {
             var (xPx, yPx) = (PointPx.Dot(place - middle, right), PointPx.Dot(place - middle, down));
             (xx, xy, yy) = (xx + xPx * xPx, xy + xPx * yPx, yy + yPx * yPx);
@@ -60,9 +61,15 @@ public sealed record MarkedTilt(double TiltRad, double TiltSdRad, double FloorTi
         // A floor of any slant is fitted across its own line. One that is about level is fitted in height alone: two contacts
         // behind each other are no steep floor, they say nothing about level.
         var tiltRad = isAnySlant ? Math.Atan2(2 * xy, xx - yy) / 2 : Math.Atan2(xy, xx);
-        var (sine, cosine) = Math.SinCos(tiltRad);
-        var spreadPx2 = isAnySlant ? cosine * cosine * xx + 2 * sine * cosine * xy + sine * sine * yy : xx;
-        return spreadPx2 <= 1e-9 ? (double.NaN, double.NaN) : (tiltRad, heightSdPx / Math.Sqrt(spreadPx2));
+        var along = isAnySlant ? Math.Cos(tiltRad) * right + Math.Sin(tiltRad) * down : right;
+        var (spreadPx2, errorPx4) = (0.0, 0.0);
+        foreach (var (place, clickPx2) in floor)
+        {
+            var armPx = PointPx.Dot(place - middle, along);
+            spreadPx2 += armPx * armPx;
+            errorPx4 += armPx * armPx * (clickPx2 + depthPx * depthPx);
+        }
+        return spreadPx2 <= 1e-9 ? (double.NaN, double.NaN) : (tiltRad, Math.Sqrt(errorPx4) / spreadPx2);
     }
 
     private static MarkedTilt Turned(double tiltRad, double sdRad, double floorRad, double floorSdRad, PointPx right, PointPx down)

@@ -41,7 +41,7 @@ public sealed class MarkedErrorTests
     }
 
     [Fact]
-    public void Of_MarginOfTwoErrors_ChanceAsOften()
+    public void Of_MarginOfOneError_ChanceAsOften()
     {
         // A handstand pushed so far that the margin is about one error: how often marking it again still says "inside" is the chance.
         var picture = Picture("handstand", LevelBasis.Upright);

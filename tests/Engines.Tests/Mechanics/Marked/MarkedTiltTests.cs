@@ -17,11 +17,11 @@ public sealed class MarkedTiltTests
     [Fact]
     public void Of_FloorAndEdgeDisagree_WeighedByTheirVariances()
     {
-        // By hand: hands and toes about .72 H apart (both marked once); height off by √(.01² + .03²) = .0316 H each, so the line is off by
-        // .0316·√2 over the distance; the mean of two estimates weighted by 1/variance.
+        // By hand: hands and toes about .72 H apart, each the mean of two clicks; height off by √(.01²/2 + .03²) = .0308 H each, so the line is off
+        // by .0308·√2 over the distance; the mean of two estimates weighted by 1/variance.
         var picture = MarkedBalanceTests.Both(Drawn.Picture(Held.Of("support"), Drawn.FromSide));
         var middles = picture.Contacts.Select(c => c.Ends.Average(e => e.At.XPx) / Drawn.PxPerH).ToArray();
-        var floorSdRad = Math.Sqrt(.001) * Math.Sqrt(2) / Math.Abs(middles[0] - middles[1]);
+        var floorSdRad = Math.Sqrt(.00095) * Math.Sqrt(2) / Math.Abs(middles[0] - middles[1]);
         // One contact marked 3° higher than the other.
         var raised = picture with
         {
@@ -29,7 +29,7 @@ public sealed class MarkedTiltTests
         };
         var tilt = MarkedBalance.Of(raised).Tilt;
         Assert.Equal(3 * Math.PI / 180, tilt.FloorTiltRad, 1e-9);
-        Assert.Equal(floorSdRad, tilt.FloorSdRad, 1e-3);
+        Assert.Equal(floorSdRad, tilt.FloorSdRad, 1e-9);
         var (edge, floor) = (1 / (MarkedTilt.HandHeldSdRad * MarkedTilt.HandHeldSdRad), 1 / (tilt.FloorSdRad * tilt.FloorSdRad));
         Assert.Equal(floor / (edge + floor) * 3 * Math.PI / 180, tilt.TiltRad, 1e-9);
         Assert.Equal(1 / Math.Sqrt(edge + floor), tilt.TiltSdRad, 1e-9);
