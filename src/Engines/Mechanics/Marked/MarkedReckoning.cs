@@ -52,18 +52,19 @@ internal sealed class MarkedReckoning
 
     private MarkedPlace Centre(BodyTable table) => MarkedCentre.Of(_body, MarkedSegment.Of(table, _body.HasMark(Landmark.Waist)));
 
-    private (MarkedEnd End, double InsideFraction) End(MarkedPrint print, MarkedPlace place, double atPx, int inwards)
+    private (MarkedEnd End, double InsideFraction) End(MarkedPrint print, (MarkedPlace Place, Landmark? Landmark) end, double atPx, int inwards)
     {
+        var place = end.Place;
         var centrePx = _centre.At(_body.Points);
         var marginH = -inwards * AlongH(atPx, centrePx);
         var placePx = place.At(_body.Points);
         var aboveH = PointPx.Dot(placePx - centrePx, _tilt.Down) / _scale.PxPerH;
         var inside = MarkedPlace.Sum((inwards, _centre), (-inwards, place));
         var shownPx = placePx + (atPx - PointPx.Dot(placePx, _tilt.Level)) * _tilt.Level;
-        var end = new MarkedEnd(
-            print.Contact.Part, print.Contact.Side, shownPx, marginH, Sd(inside, aboveH, marginH), Math.Atan2(marginH, Math.Max(aboveH, 1e-9)));
+        var found = new MarkedEnd(
+            print.Contact.Part, print.Contact.Side, end.Landmark, shownPx, marginH, Sd(inside, aboveH, marginH), Math.Atan2(marginH, Math.Max(aboveH, 1e-9)));
         // Whether it is inside does not hang on the scale.
-        return (end, Normal.CDF(0, Sd(inside, aboveH, 0), marginH));
+        return (found, Normal.CDF(0, Sd(inside, aboveH, 0), marginH));
     }
 
     // Clicks and guesses along the floor, the scale of the length, and the tilt at the end of its lever.
@@ -97,7 +98,8 @@ internal sealed class MarkedReckoning
         if (_scale.Lengths.Any(l => l.IsOverlong)) yield return MarkedCaution.Overlong;
         if (_picture.Level == LevelBasis.PictureAndFloor && _tilt.IsFloorAslant) yield return MarkedCaution.FloorAslant;
         if (!(heightH > 0)) yield return MarkedCaution.BelowFloor;
-        if (_centre.GuessesH.Any(g => g != 0) || _prints.Any(p => p.IsGuessed)) yield return MarkedCaution.Guessed;
+        // A hidden toe moves nothing that could be seen.
+        if (_centre.GuessesH.Any(g => Math.Abs(g) > .002) || _prints.Any(p => p.IsGuessed)) yield return MarkedCaution.Guessed;
         if (_prints.Any(p => p.IsAssumed)) yield return MarkedCaution.AssumedPrint;
     }
 }

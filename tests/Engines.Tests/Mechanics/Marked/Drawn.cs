@@ -23,12 +23,12 @@ internal static class Drawn
     {
         var points = new List<MarkedPoint>
         {
-            new(Landmark.Crown, Side.Middle, camera(At(skeleton, Landmark.Crown, Side.Middle))),
-            new(Landmark.Jaw, Side.Middle, camera(At(skeleton, Landmark.Jaw, Side.Middle))),
+            new(Landmark.Crown, Side.Middle, camera(LandmarkPlace.Of(skeleton, Landmark.Crown, Side.Middle))),
+            new(Landmark.Jaw, Side.Middle, camera(LandmarkPlace.Of(skeleton, Landmark.Jaw, Side.Middle))),
         };
-        if (hasWaist) points.Add(new(Landmark.Waist, Side.Middle, camera(At(skeleton, Landmark.Waist, Side.Middle))));
+        if (hasWaist) points.Add(new(Landmark.Waist, Side.Middle, camera(LandmarkPlace.Of(skeleton, Landmark.Waist, Side.Middle))));
         foreach (var side in new[] { Side.Left, Side.Right })
-            points.AddRange(Limbs.Select(landmark => new MarkedPoint(landmark, side, camera(At(skeleton, landmark, side)))));
+            points.AddRange(Limbs.Select(landmark => new MarkedPoint(landmark, side, camera(LandmarkPlace.Of(skeleton, landmark, side)))));
         return points;
     }
 
@@ -49,20 +49,4 @@ internal static class Drawn
         var seen = contact.Outline.Select(p => camera(new(p.XH, p.YH, 0))).OrderBy(p => p.XPx).ToArray();
         return [ContactEnd.Of(seen[0]), ContactEnd.Of(seen[^1])];
     }
-
-    private static Point3 At(Skeleton skeleton, Landmark landmark, Side side) => landmark switch
-    {
-        Landmark.Crown => skeleton.Frame(SegmentKind.Head, Side.Middle).At(new(0, 0, BodyLengths.NeckH + BodyLengths.HeadH)),
-        Landmark.Jaw => skeleton.Frame(SegmentKind.Head, Side.Middle).At(new(0, 0, BodyLengths.NeckH)),
-        Landmark.Waist => skeleton.Frame(SegmentKind.MiddleTrunk, Side.Middle).Origin,
-        Landmark.Shoulder => skeleton.Frame(SegmentKind.UpperArm, side).Origin,
-        Landmark.Elbow => skeleton.Frame(SegmentKind.Forearm, side).Origin,
-        Landmark.Wrist => skeleton.Frame(SegmentKind.Hand, side).Origin,
-        Landmark.Fingertip => skeleton.Frame(SegmentKind.Hand, side).At(new(0, 0, -BodyLengths.HandH)),
-        Landmark.Hip => skeleton.Frame(SegmentKind.Thigh, side).Origin,
-        Landmark.Knee => skeleton.Frame(SegmentKind.Shank, side).Origin,
-        Landmark.Ankle => skeleton.Frame(SegmentKind.Foot, side).Origin,
-        Landmark.Heel => skeleton.Frame(SegmentKind.Foot, side).At(new(-BodyLengths.HeelBehindAnkleH, 0, -BodyLengths.AnkleHeightH)),
-        _ => skeleton.Frame(SegmentKind.Foot, side).At(new(BodyLengths.FootH - BodyLengths.HeelBehindAnkleH, 0, -BodyLengths.AnkleHeightH)),
-    };
 }

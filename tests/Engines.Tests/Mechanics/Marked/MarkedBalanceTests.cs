@@ -172,7 +172,7 @@ public sealed class MarkedBalanceTests
     public void Of_PointsLeftOut_AnswersWithALargerError()
     {
         var whole = Drawn.Picture(Held.Of("handstand"), Drawn.FromSide);
-        var thinned = whole with { Points = [.. whole.Points.Where(p => p.Landmark is not (Landmark.Jaw or Landmark.Elbow or Landmark.Toe or Landmark.Waist))] };
+        var thinned = whole with { Points = [.. whole.Points.Where(p => p.Landmark is not (Landmark.Jaw or Landmark.Elbow or Landmark.Wrist or Landmark.Fingertip or Landmark.Toe))] };
         var (all, some) = (MarkedBalance.Of(whole), MarkedBalance.Of(thinned));
         Assert.DoesNotContain(MarkedCaution.Guessed, all.Cautions);
         Assert.Contains(MarkedCaution.Guessed, some.Cautions);
