@@ -103,13 +103,14 @@ public sealed partial class PhotoView
     {
         var (from, to) = isApart ? (Side.Middle, Side.Left) : (Side.Left, Side.Middle);
         foreach (var landmark in landmarks) Rename(PhotoStep.Of(landmark, from), PhotoStep.Of(landmark, to));
-        foreach (var touch in _touching.Where(t => isOfLimb(t.Part)).ToArray())
+        var touching = _touching.ToArray();
+        _touching.Clear();
+        foreach (var touch in touching)
         {
-            foreach (var end in new[] { 0, 1 }) Rename(PhotoStep.Of(touch.Part, from, end), PhotoStep.Of(touch.Part, to, end));
-            var at = _touching.IndexOf(touch);
-            _touching.RemoveAt(at);
-            var named = touch with { Side = to };
-            if (!_touching.Contains(named)) _touching.Insert(Math.Min(at, _touching.Count), named);
+            foreach (var end in new[] { 0, 1 })
+                if (isOfLimb(touch.Part)) Rename(PhotoStep.Of(touch.Part, from, end), PhotoStep.Of(touch.Part, to, end));
+            IReadOnlyList<PhotoTouch> named = isOfLimb(touch.Part) ? TouchesOf(touch.Part) : [touch];
+            _touching.AddRange(named.Except(_touching));
         }
     }
 
