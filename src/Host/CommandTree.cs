@@ -16,6 +16,8 @@ internal static class CommandTree
             Group("sheet", SheetPrintCommand.Of(options)),
             Group("entries", EntriesAddCommand.Of(options)),
             EvidenceCommand.Of(options),
+            PostureCommand.Of(options),
+            FigureCommand.Of(options),
             Group("list", ListClassesCommand.Of(options), ListLessonsCommand.Of(options)),
             BackupCommand.Of(options),
             RestoreCommand.Of(options),

@@ -119,6 +119,9 @@ public static class PdfWriter
         (paint.StrokeCap, paint.StrokeJoin) = (SKStrokeCap.Round, SKStrokeJoin.Round);
         using var done = path.Detach();
         canvas.DrawPath(done, paint);
+        if (outline is not { StrokeMm: > 0, Inside: { } inside }) return;
+        using var fill = Paint(inside, 0);
+        canvas.DrawPath(done, fill);
     }
 
     private static void Draw(SKCanvas canvas, Text text)

@@ -4,4 +4,5 @@ namespace Slantwise.Engines.Drawing;
 /// <param name="Steps">At least two; the first moves.</param>
 /// <param name="Tone">The colour of its fill, or of its stroke.</param>
 /// <param name="StrokeMm">Width of the stroke, with round ends and joins; 0 to fill it.</param>
-public sealed record Outline(IReadOnlyList<OutlineStep> Steps, Tone Tone, double StrokeMm = 0) : Shape(Tone);
+/// <param name="Inside">Of a stroke: the fill painted over its inner half, so that overlapping runs become one shape with one edge; none to leave it open.</param>
+public sealed record Outline(IReadOnlyList<OutlineStep> Steps, Tone Tone, double StrokeMm = 0, Tone? Inside = null) : Shape(Tone);

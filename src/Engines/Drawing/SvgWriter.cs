@@ -113,7 +113,7 @@ public static class SvgWriter
         }));
         svg.Append("<path");
         Attribute(svg, "d", d);
-        FillOrStroke(svg, outline.Tone, outline.StrokeMm);
+        FillOrStroke(svg, outline.Tone, outline.StrokeMm, outline.Inside);
         if (outline.StrokeMm > 0) svg.Append(" stroke-linecap=\"round\" stroke-linejoin=\"round\"");
         svg.Append("/>");
     }
@@ -132,11 +132,12 @@ public static class SvgWriter
         svg.Append("</text>");
     }
 
-    private static void FillOrStroke(StringBuilder svg, Tone tone, double strokeMm)
+    private static void FillOrStroke(StringBuilder svg, Tone tone, double strokeMm, Tone? inside = null)
     {
         if (strokeMm > 0)
         {
-            svg.Append(" fill=\"none\"");
+            Attribute(svg, "fill", inside is { } fill ? Paint(fill) : "none");
+            if (inside is not null) Attribute(svg, "paint-order", "stroke");
             Attribute(svg, "stroke", Paint(tone));
             Number(svg, "stroke-width", strokeMm);
         }

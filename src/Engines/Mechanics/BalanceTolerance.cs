@@ -6,6 +6,9 @@ namespace Slantwise.Engines.Mechanics;
 /// <param name="Spread">How far the errors shift the centre, with the standard deviation of each joint's error.</param>
 public sealed record BalanceTolerance(double HeldFraction, int SampleCount, CentreSpread Spread)
 {
+    /// <summary>The standard deviation of each joint's error, stated with every answer.</summary>
+    public double ErrorDeg => Spread.ErrorDeg;
+
     /// <summary>The tolerance of a pose on its contacts.</summary>
     /// <param name="pose">The angles.</param>
     /// <param name="contacts">What touches the floor.</param>

@@ -12,7 +12,7 @@ public static class JointLimits
         [Joint.NeckFlexion] = (-70, 70),
         [Joint.NeckLean] = (-45, 45),
         [Joint.NeckTurn] = (-80, 80),
-        [Joint.ShoulderFlexion] = (-60, 190),
+        [Joint.ShoulderFlexion] = (-75, 190),
         [Joint.ShoulderAbduction] = (-45, 185),
         [Joint.ShoulderRotation] = (-90, 100),
         [Joint.ElbowFlexion] = (-5, 150),

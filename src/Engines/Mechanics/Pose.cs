@@ -54,6 +54,19 @@ public sealed class Pose
     /// <param name="turnRad">Turn to the left.</param>
     public Pose Placed(double bowRad, double leanRad, double turnRad) => new(_anglesRad, bowRad, leanRad, turnRad);
 
+    /// <summary>All angles at once, in the order of <see cref="JointsInOrder"/>, for searches that try many poses.</summary>
+    internal static Pose Of(ReadOnlySpan<double> anglesRad, double bowRad, double leanRad, double turnRad) => new(anglesRad.ToArray(), bowRad, leanRad, turnRad);
+
+    /// <summary>Every joint of every side once: the middle ones, the left ones, the right ones.</summary>
+    internal static IReadOnlyList<(Joint Joint, Side Side)> JointsInOrder { get; } =
+    [
+        .. Enum.GetValues<Joint>().Where(j => !IsPaired(j)).Select(j => (j, Side.Middle)),
+        .. Enum.GetValues<Joint>().Where(IsPaired).Select(j => (j, Side.Left)),
+        .. Enum.GetValues<Joint>().Where(IsPaired).Select(j => (j, Side.Right)),
+    ];
+
+    internal ReadOnlySpan<double> AnglesRad => _anglesRad;
+
     /// <summary>Left for right, as in a mirror.</summary>
     public Pose Mirrored()
     {

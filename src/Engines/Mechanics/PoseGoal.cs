@@ -36,4 +36,39 @@ public abstract record PoseGoal
     /// <param name="Side">Left or right for a paired joint, else Middle.</param>
     /// <param name="AngleRad">The angle.</param>
     public sealed record Angle(Joint Joint, Side Side, double AngleRad) : PoseGoal;
+
+    /// <summary>A part touches the floor at a place of the floor's frame.</summary>
+    /// <param name="Contact">The part.</param>
+    /// <param name="At">The place.</param>
+    public sealed record Placed(Contact Contact, Point2 At) : PoseGoal;
+
+    /// <summary>A part's segment stays turned as it is.</summary>
+    /// <param name="Contact">The part, a foot or a hand as a rule.</param>
+    /// <param name="As">How its segment is turned.</param>
+    public sealed record Turned(Contact Contact, Rotation As) : PoseGoal;
+
+    /// <summary>The print of a part keeps its direction on the floor; a foot, forearm, shin or thigh lies level along it too, and may roll.</summary>
+    /// <param name="Contact">The part.</param>
+    /// <param name="Towards">Where the long side of the print points, of any length but 0.</param>
+    public sealed record Along(Contact Contact, Point2 Towards) : PoseGoal;
+
+    /// <summary>The middle of a part is at a place in space: at a wall, or in a partner's hand.</summary>
+    /// <param name="Contact">The part.</param>
+    /// <param name="At">The place, in the floor's frame.</param>
+    public sealed record Held(Contact Contact, Point3 At) : PoseGoal;
+
+    /// <summary>A point of a segment appears at a place, seen along a line of sight: near or far hardly matters.</summary>
+    /// <param name="Segment">The segment.</param>
+    /// <param name="Side">Left or right for a paired one, else Middle.</param>
+    /// <param name="Own">The point in the segment's own axes.</param>
+    /// <param name="At">A point of the wished line of sight, best as near as the point is now, in the floor's frame.</param>
+    /// <param name="Sight">The direction of sight, of any length but 0.</param>
+    public sealed record Seen(SegmentKind Segment, Side Side, Point3 Own, Point3 At, Point3 Sight) : PoseGoal;
+
+    /// <summary>A point of a segment stays above a height: bodies do not pass through floors.</summary>
+    /// <param name="Segment">The segment.</param>
+    /// <param name="Side">Left or right for a paired one, else Middle.</param>
+    /// <param name="Own">The point in the segment's own axes.</param>
+    /// <param name="HeightH">The least height, in statures.</param>
+    public sealed record Above(SegmentKind Segment, Side Side, Point3 Own, double HeightH) : PoseGoal;
 }

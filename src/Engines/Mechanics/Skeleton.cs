@@ -41,6 +41,10 @@ public sealed class Skeleton
         return new Skeleton(frames);
     }
 
+    internal static IReadOnlyList<(double MassFraction, Point3 Own)> MassesOf(BodyTable table) => Masses[(int)table];
+
+    internal ReadOnlySpan<SegmentFrame> Frames => _frames;
+
     /// <summary>Where a segment is.</summary>
     /// <param name="kind">The segment.</param>
     /// <param name="side">Left or right for a paired one, else Middle.</param>

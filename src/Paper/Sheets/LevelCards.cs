@@ -13,6 +13,14 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
     private const double WideMm = 52;
     private const int TallLineCount = 5;
     private const double AgreementMm = 18;
+    private const double UnderFigureMm = 1.5;
+    private const double EdgePadMm = 1.5;
+    private const double NarrowestFigureMm = 30;
+
+    private readonly LevelFigures _figures = new(offered);
+
+    // A figure stands above the words, the number in its corner.
+    private double FigureMm => _figures.IsAny ? LevelFigures.HeightMm + UnderFigureMm : 0;
 
     public IEnumerable<Block> Blocks()
     {
@@ -45,7 +53,9 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
 
     private static bool IsWide(double cardMm) => cardMm >= WideMm;
 
-    private static double TextMm(double cardMm) => cardMm - 2 * PadMm - (IsWide(cardMm) ? 2 * DiscMm + PadMm : 0);
+    private bool IsBeside(double cardMm) => IsWide(cardMm) && !_figures.IsAny;
+
+    private double TextMm(double cardMm) => cardMm - 2 * PadMm - (IsBeside(cardMm) ? 2 * DiscMm + PadMm : 0);
 
     private IReadOnlyList<string> NameLines(OfferedLevel level, double cardMm) =>
         TextMeasure.Lines(level.Level.Name, TextMm(cardMm), TypeScale.BodyPt);
@@ -56,7 +66,7 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
     private bool IsComfortable(int perRow)
     {
         var room = TextMm(CardMm(perRow));
-        return offered.All(level =>
+        return (!_figures.IsAny || CardMm(perRow) >= NarrowestFigureMm) && offered.All(level =>
             NameLines(level, CardMm(perRow)).Count <= TallLineCount
             && level.Level.Name.Split(' ').All(w => TextMeasure.WidthMm(w, TypeScale.BodyPt) <= room)
             && words.Dose(level.Level.Dose).Split(' ').All(w => TextMeasure.WidthMm(w, TypeScale.BodyPt, TextWeight.Bold) <= room));
@@ -70,7 +80,7 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
         var doseCount = offered.Max(l => DoseLines(l, width).Count);
         var line = TypeScale.LineMm(TypeScale.BodyPt);
         var text = (nameCount + doseCount) * line + 1;
-        var height = IsWide(width) ? 2 * PadMm + Math.Max(text, 2 * DiscMm) : 2 * PadMm + 2 * DiscMm + 2 + text;
+        var height = 2 * PadMm + (_figures.IsAny ? FigureMm + text : IsBeside(width) ? Math.Max(text, 2 * DiscMm) : 2 * DiscMm + 2 + text);
         return [.. offered.Chunk(perRow).Select(row => new Block(height, (sketch, top, got) =>
         {
             for (var i = 0; i < row.Length; i++) Card(sketch, row[i], frame.LeftMm + i * (width + GutterMm), top, width, got);
@@ -81,10 +91,12 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
     {
         sketch.Field(left, top, width, height, 2.5);
         var (x, y) = (left + PadMm + DiscMm, top + PadMm + DiscMm);
+        foreach (var shape in _figures.At(level, left + EdgePadMm, top + PadMm, width - 2 * EdgePadMm)) sketch.Add(shape);
+        if (_figures.IsAny) sketch.Add(new Disc(x, y, DiscMm + 1, Tone.Ground));
         sketch.Add(new Disc(x, y, DiscMm, Tone.Accent));
         sketch.Centred(x, y, $"{level.Number}", TypeScale.LeadPt, Tone.Ground, TextWeight.Bold);
-        var (textLeft, textTop) = IsWide(width)
-            ? (left + 2 * PadMm + 2 * DiscMm, top + PadMm)
+        var (textLeft, textTop) = _figures.IsAny ? (left + PadMm, top + PadMm + FigureMm)
+            : IsBeside(width) ? (left + 2 * PadMm + 2 * DiscMm, top + PadMm)
             : (left + PadMm, top + PadMm + 2 * DiscMm + 2);
         sketch.Paragraph(textLeft, textTop, NameLines(level, width), TypeScale.BodyPt);
         var dose = DoseLines(level, width);

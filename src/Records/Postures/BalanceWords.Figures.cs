@@ -6,6 +6,19 @@ namespace Slantwise.Records.Postures;
 
 public static partial class BalanceWords
 {
+    /// <summary>Every side it could tip over, by name, the weakest first.</summary>
+    /// <param name="settled">On the floor.</param>
+    /// <param name="balance">Its balance.</param>
+    /// <param name="culture">The reader's language.</param>
+    /// <returns>Empty for a base that is a point.</returns>
+    public static IReadOnlyList<NamedSide> Sides(SettledPosture settled, PostureBalance balance, CultureInfo culture)
+    {
+        var (margin, contacts, trunk) = (balance.Whole.Margin, Contacts(settled), Trunk(settled));
+        return [.. margin.Edges.Select((edge, i) => new NamedSide(Side(BalanceSide.Of(edge, contacts, trunk), culture), edge, i == margin.WeakestEdge))
+            .GroupBy(s => s.Name).Select(sides => sides.MinBy(s => (!s.IsWeakest, s.Edge.MarginH))!)
+            .OrderByDescending(s => s.IsWeakest).ThenBy(s => s.Edge.MarginH)];
+    }
+
     /// <summary>What each contact carries, in words: "left hand: 31 % of the weight", with bounds where statics alone does not decide.</summary>
     /// <param name="settled">On the floor.</param>
     /// <param name="balance">Its balance.</param>
@@ -53,7 +66,7 @@ public static partial class BalanceWords
     /// <param name="tolerance">The tolerance.</param>
     /// <param name="culture">The reader's language.</param>
     public static string Tolerance(BalanceTolerance tolerance, CultureInfo culture) =>
-        Sentence("Tolerance", culture, Math.Round(100 * tolerance.HeldFraction), tolerance.ErrorDeg, tolerance.SampleCount);
+        Sentence("Tolerance", culture, Math.Round(100 * tolerance.HeldFraction), tolerance.Spread.ErrorDeg, tolerance.SampleCount);
 
     /// <summary>What a wall or a partner has to do for it; empty for a body alone.</summary>
     /// <param name="balance">The balance.</param>

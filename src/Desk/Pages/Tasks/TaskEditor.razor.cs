@@ -84,4 +84,12 @@ public partial class TaskEditor
         if (!_isKept) await ShowAddressAsync($"/tasks/{_draft!.Id}");
         _isKept = true;
     }
+
+    // The numbers of the levels, from the one with the most room for error; levels that are not told apart joined by a sign.
+    private static IEnumerable<string> ByPlace(IReadOnlyList<int?> places) => places
+        .Select((place, index) => (Place: place, Number: index + 1))
+        .Where(level => level.Place is not null)
+        .GroupBy(level => level.Place)
+        .OrderBy(alike => alike.Key)
+        .Select(alike => string.Join(" = ", alike.Select(level => level.Number)));
 }

@@ -2,7 +2,7 @@ namespace Slantwise.Engines.Drawing.Figures;
 
 /// <summary>The widths of a figure's lines, one number for the whole of it.</summary>
 /// <param name="LineMm">The outline's width.</param>
-/// <remarks>Our own style: the outline grows with the figure, but stays at a quarter of a millimetre in the smallest, so that it prints.</remarks>
+/// <remarks>Our own style: the outline grows a little less than the figure does, and stays at a quarter of a millimetre in the smallest, so that it prints.</remarks>
 public readonly record struct FigureInk(double LineMm)
 {
     /// <summary>The finest outline.</summary>
@@ -10,7 +10,7 @@ public readonly record struct FigureInk(double LineMm)
 
     /// <summary>The outline for a scale.</summary>
     /// <param name="statureMm">How tall the standing body would be drawn.</param>
-    public static FigureInk Of(double statureMm) => new(Math.Max(FinestMm, .0085 * statureMm));
+    public static FigureInk Of(double statureMm) => new(Math.Max(FinestMm, .022 * Math.Pow(statureMm, .75)));
 
     internal double GapMm => .8 * LineMm;
 }

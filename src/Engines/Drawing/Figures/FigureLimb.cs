@@ -7,4 +7,7 @@ namespace Slantwise.Engines.Drawing.Figures;
 /// <param name="IsArm">An arm, under a sleeve; otherwise a leg, in shorts.</param>
 /// <param name="ClothedFraction">How much of the upper part is under cloth, 0 to 1.</param>
 public sealed record FigureLimb(
-    IReadOnlyList<Round> Upper, IReadOnlyList<Round> Lower, IReadOnlyList<IReadOnlyList<Round>> Tip, bool IsArm, double ClothedFraction);
+    IReadOnlyList<Round> Upper, IReadOnlyList<Round> Lower, IReadOnlyList<IReadOnlyList<Round>> Tip, bool IsArm, double ClothedFraction)
+{
+    internal double DepthMm => (Upper[0].DepthMm + 2 * Upper[^1].DepthMm + Lower[^1].DepthMm) / 4;
+}

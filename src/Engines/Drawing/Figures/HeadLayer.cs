@@ -1,6 +1,6 @@
 namespace Slantwise.Engines.Drawing.Figures;
 
-/// <summary>Turns a head into a layer: neck, egg, nose, hair, and of the face what can be seen.</summary>
+/// <summary>Turns a head into a layer: egg, nose, hair, and of the face what can be seen.</summary>
 /// <remarks>
 /// Places on the head are given on a unit ball (face, left, crown) that the three half axes stretch to the egg; a place is seen where
 /// its outward direction has something of the viewer's.
@@ -32,23 +32,32 @@ internal sealed class HeadLayer
         _viewer = new Ball(Towards(head.Face), Towards(head.Left), Towards(head.Crown)).Unit();
     }
 
-    public static FigureLayer Of(FigureHead head, FigureInk ink, double depthMm) => new HeadLayer(head).Layer(ink, depthMm);
+    public static FigureLayer Of(FigureHead head, FigureInk ink, double depthMm, bool isOverArm) => new HeadLayer(head).Layer(ink, depthMm, isOverArm);
 
-    private FigureLayer Layer(FigureInk ink, double depthMm)
+    public static FigureLayer Neck(FigureHead head, double statureMm)
+    {
+        // A neck stands out of a collar of its own depth, but never before the chin.
+        var layer = new FigureLayer(Math.Min(head.Neck.Average(r => r.DepthMm), head.Middle.DepthMm) + .03 * statureMm);
+        RoundHull.Add(layer.Whole, [.. head.Neck]);
+        return layer;
+    }
+
+    private FigureLayer Layer(FigureInk ink, double depthMm, bool isOverArm)
     {
         var layer = new FigureLayer(depthMm);
         var egg = Egg();
-        RoundHull.Add(layer.Whole, [.. _head.Neck]);
         var (centre, a, b) = egg;
         layer.Whole.Ellipse(centre, a, b);
         var sizeMm = Math.Sqrt(Math.Abs(Flat.Cross(a, b)));
         var nose = At(new(1.03, 0, -.16));
         RoundHull.Add(layer.Whole, new Round(nose.X, nose.Y, .13 * sizeMm, 0), new Round(centre.X, centre.Y, .13 * sizeMm, 0));
-        layer.Clear.Ellipse(centre, a, b);
-        layer.Fill(layer.Whole, FigureKit.Skin);
-        var hair = new FigurePath();
-        foreach (var (axis, cosine) in Caps) Cap(hair, axis, cosine);
-        if (!hair.IsEmpty) layer.Fill(hair, FigureKit.Hair);
+        if (isOverArm) layer.Clear.Ellipse(centre, a, b);
+        foreach (var (axis, cosine) in Caps)
+        {
+            var hair = new FigurePath();
+            Cap(hair, axis, cosine);
+            if (!hair.IsEmpty) layer.Fill(hair, FigureKit.Hair);
+        }
         Face(layer, ink, sizeMm);
         return layer;
     }
@@ -63,6 +72,12 @@ internal sealed class HeadLayer
             if (Ball.Dot(ear, _viewer) <= .3) continue;
             layer.Fill(Dot(ear, .2 * sizeMm), FigureKit.Skin);
             layer.Line(Dot(ear, .2 * sizeMm), Tone.Ink, .8 * ink.LineMm);
+            if (Ball.Dot(ear, _viewer) < .75) continue;
+            var corner = new FigurePath();
+            var (lip, back) = (At(new Ball(.9, .12 * left, -.46).Unit()), At(new Ball(.74, .5 * left, -.4).Unit()));
+            corner.MoveTo(lip.X, lip.Y);
+            corner.LineTo(back.X, back.Y);
+            layer.Line(corner, Tone.Ink, .8 * ink.LineMm);
         }
         if (Ball.Dot(new Ball(.87, 0, -.5).Unit(), _viewer) < .45) return;
         var mouth = new FigurePath();
@@ -104,9 +119,6 @@ internal sealed class HeadLayer
         var inside = Ball.Cross(aside, _viewer);
         if (Ball.Dot(inside, axis) < 0) inside = -1 * inside;
         var edgeRad = Math.Acos(Math.Clamp(cosine / Ball.Dot(inside, axis), -1, 1));
-        // One way round for every piece, so that two caps that overlap stay filled.
-        var isTurned = Flat.Cross(Out(near), Out(aside)) < 0;
-        if (isTurned) aside = -1 * aside;
         var start = At(cosine * axis + radius * Math.Cos(-ownRad) * near + radius * Math.Sin(-ownRad) * aside);
         path.MoveTo(start.X, start.Y);
         path.Arc(At(cosine * axis), Out(radius * near), Out(radius * aside), -ownRad, ownRad);

@@ -8,40 +8,49 @@ internal static class LimbLayers
     private const double CreaseCosine = .1;
     private const double ClearFromFraction = .45;
 
-    public static IEnumerable<FigureLayer> Of(FigureLimb limb, FigureKit kit, FigureInk ink, double trunkDepthMm, double statureMm)
+    public static IEnumerable<FigureLayer> Of(FigureLimb limb, FigureBody body, FigureKit kit, FigureInk ink, bool isFar, double statureMm)
     {
         var (root, middle, end) = (limb.Upper[0], limb.Upper[^1], limb.Lower[^1]);
-        var depthMm = (root.DepthMm + 2 * middle.DepthMm + end.DepthMm) / 4;
-        var isFar = depthMm < trunkDepthMm - .035 * statureMm;
-        var skin = isFar ? FigureKit.FarSkin : FigureKit.Skin;
-        var edge = isFar ? Tone.Muted : Tone.Ink;
+        var (skin, edge) = isFar ? (FigureKit.FarSkin, Tone.Muted) : (FigureKit.Skin, Tone.Ink);
         // At the trunk's own depth arms hang before it and legs come out from under it.
         var biasMm = (limb.IsArm ? .03 : -.03) * statureMm;
+        var isSeamed = IsSeamed(root, middle, end);
 
-        if (!IsSeamed(root, middle, end))
-        {
-            var whole = new FigureLayer(depthMm + biasMm) { Edge = edge };
-            Upper(whole.Whole, limb);
-            LowerAndTip(whole.Whole, limb);
-            RoundHull.Add(whole.Clear, root.Towards(middle, ClearFromFraction), middle);
-            LowerAndTip(whole.Clear, limb);
-            whole.Fill(whole.Whole, skin);
-            whole.Fill(Cloth(limb), limb.IsArm ? kit.Shirt : kit.Shorts);
-            Crease(whole, limb, edge, ink);
-            yield return whole;
-            yield break;
-        }
-        var upper = new FigureLayer((root.DepthMm + middle.DepthMm) / 2 + biasMm) { Edge = edge };
-        Upper(upper.Whole, limb);
+        var upper = new FigureLayer((isSeamed ? (root.DepthMm + middle.DepthMm) / 2 : limb.DepthMm) + biasMm) { Edge = edge, Inside = skin };
+        RoundHull.Add(upper.Whole, [.. limb.Upper]);
         RoundHull.Add(upper.Clear, root.Towards(middle, ClearFromFraction), middle);
-        upper.Fill(upper.Whole, skin);
-        upper.Fill(Cloth(limb), limb.IsArm ? kit.Shirt : kit.Shorts);
+        if (!isSeamed)
+        {
+            LowerAndTip(upper.Whole, limb);
+            ClearLower(upper.Clear, limb);
+        }
+        var cloth = limb.IsArm ? kit.Shirt : kit.Shorts;
+        if (!isFar) upper.Fill(Root(limb, body), cloth);
+        upper.Fill(Cloth(limb), cloth);
+        if (!isSeamed) Crease(upper, limb, skin, edge, ink);
         yield return upper;
-        var lower = new FigureLayer((middle.DepthMm + end.DepthMm) / 2 + biasMm) { Edge = edge };
+        if (!isSeamed) yield break;
+
+        var lower = new FigureLayer((middle.DepthMm + end.DepthMm) / 2 + biasMm) { Edge = edge, Inside = skin };
         LowerAndTip(lower.Whole, limb);
-        LowerAndTip(lower.Clear, limb);
-        lower.Fill(lower.Whole, skin);
+        ClearLower(lower.Clear, limb);
         yield return lower;
+    }
+
+    // Cloth is one piece with the trunk's: no edge where a sleeve or a leg grows out of it.
+    private static FigurePath Root(FigureLimb limb, FigureBody body)
+    {
+        var path = new FigurePath();
+        if (!limb.IsArm)
+        {
+            RoundHull.Add(path, [.. body.Shorts[0], .. body.Shorts[1]]);
+            return path;
+        }
+        var shoulders = body.Shirt[^2];
+        var root = limb.Upper[0];
+        var near = shoulders.MinBy(s => (Flat.Of(s) - Flat.Of(root)).Length + Math.Abs(s.DepthMm - root.DepthMm));
+        RoundHull.Add(path, near, root with { RadiusMm = .7 * root.RadiusMm });
+        return path;
     }
 
     // The seam shows where one half hides much of the other: a knee or an elbow that points at the viewer or away.
@@ -54,7 +63,12 @@ internal static class LimbLayers
         return Flat.Dot(up, down) / (up.Length * down.Length) > OneLayerCosine && depthsMm > 2 * middle.RadiusMm;
     }
 
-    private static void Upper(FigurePath path, FigureLimb limb) => RoundHull.Add(path, [.. limb.Upper]);
+    // The gap follows the limb roughly: fewer numbers, and nobody sees the edge of a gap.
+    private static void ClearLower(FigurePath path, FigureLimb limb)
+    {
+        RoundHull.Add(path, limb.Lower[0], limb.Lower[^1]);
+        RoundHull.Add(path, [.. limb.Tip[0]]);
+    }
 
     private static void LowerAndTip(FigurePath path, FigureLimb limb)
     {
@@ -94,12 +108,16 @@ internal static class LimbLayers
     }
 
     // Where two halves fold onto each other a line stays between them.
-    private static void Crease(FigureLayer layer, FigureLimb limb, Tone edge, FigureInk ink)
+    private static void Crease(FigureLayer layer, FigureLimb limb, Tone skin, Tone edge, FigureInk ink)
     {
         var (root, middle, end) = (limb.Upper[0], limb.Upper[^1], limb.Lower[^1]);
         var (up, down) = (Flat.Of(root) - Flat.Of(middle), Flat.Of(end) - Flat.Of(middle));
         var cosine = Flat.Dot(up, down) / (up.Length * down.Length);
         if (cosine < CreaseCosine) return;
+        // A folded leg's shin may lie on its shorts.
+        var shin = new FigurePath();
+        LowerAndTip(shin, limb);
+        layer.Fill(shin, skin);
         var inner = 1 / up.Length * up + 1 / down.Length * down;
         inner = 1 / inner.Length * inner;
         var sineHalf = Math.Sqrt(Math.Max(1e-4, (1 - cosine) / 2));

@@ -3,6 +3,9 @@ namespace Slantwise.Engines.Drawing.Figures;
 /// <summary>Paints what is around the bodies: some of it behind them, some over them.</summary>
 internal static class StagePainter
 {
+    // In widths of the outline.
+    private const double FloorLines = 1.2;
+
     public static void Behind(List<Shape> to, FigureStage stage, FigureInk ink)
     {
         if (stage.Floor.Count > 2)
@@ -24,7 +27,9 @@ internal static class StagePainter
 
     public static void Before(List<Shape> to, FigureStage stage, FigureInk ink)
     {
-        if (stage.Floor.Count == 2) to.Add(Straight(stage.Floor[0], stage.Floor[1], 1.2 * ink.LineMm, Tone.Ink));
+        // The edge of what stands on the floor lies in its line.
+        if (stage.Floor.Count == 2)
+            to.Add(Straight(Lower(stage.Floor[0], ink), Lower(stage.Floor[1], ink), FloorLines * ink.LineMm, Tone.Ink));
         if (stage.Wall.Count == 2) Wall(to, stage, ink);
         if (stage.Base.Count == 2) to.Add(Straight(stage.Base[0], stage.Base[1], 3 * ink.LineMm, Tone.Accent));
         foreach (var contact in stage.Contacts.Where(c => c.Count == 2))
@@ -34,19 +39,30 @@ internal static class StagePainter
 
     private static void Wall(List<Shape> to, FigureStage stage, FigureInk ink)
     {
-        var (foot, top) = (stage.Wall[0], stage.Wall[1]);
-        to.Add(Straight(foot, top, 1.2 * ink.LineMm, Tone.Ink));
+        var asideMm = stage.BehindWall * FloorLines / 2 * ink.LineMm;
+        var (foot, top) = (Lower(stage.Wall[0], ink), stage.Wall[1]);
+        (foot, top) = (foot with { XMm = foot.XMm + asideMm }, top with { XMm = top.XMm + asideMm });
+        to.Add(Straight(foot, top, FloorLines * ink.LineMm, Tone.Ink));
         // Short strokes behind it, as walls are drawn in plans.
         var pitchMm = 7 * ink.LineMm;
+        var path = new FigurePath();
         for (var yMm = foot.YMm - pitchMm / 2; yMm > top.YMm + pitchMm / 2; yMm -= pitchMm)
-            to.Add(Straight(new(foot.XMm, yMm), new(foot.XMm + stage.BehindWall * 3.5 * ink.LineMm, yMm - 3.5 * ink.LineMm), .7 * ink.LineMm, Tone.Muted));
+        {
+            path.MoveTo(foot.XMm, yMm);
+            path.LineTo(foot.XMm + stage.BehindWall * WallDepthMm(ink), yMm - WallDepthMm(ink));
+        }
+        if (!path.IsEmpty) to.Add(path.Stroke(Tone.Muted, .7 * ink.LineMm));
     }
+
+    private static Spot Lower(Spot spot, FigureInk ink) => spot with { YMm = spot.YMm + FloorLines / 2 * ink.LineMm };
+
+    private static double WallDepthMm(FigureInk ink) => 3.5 * ink.LineMm;
 
     private static void Gravity(List<Shape> to, Spot centre, Spot floor, FigureInk ink)
     {
         var radiusMm = 3.2 * ink.LineMm;
-        var dashed = new Line(Short(centre.XMm), Short(centre.YMm), Short(floor.XMm), Short(floor.YMm), Math.Round(ink.LineMm, 2), Tone.Ink, IsDashed: true);
-        to.Add(dashed with { WidthMm = Math.Round(3 * ink.LineMm, 2), Tone = Tone.Ground, IsDashed = false });
+        var dashed = new Line(Short(centre.XMm), Short(centre.YMm), Short(floor.XMm), Short(floor.YMm), Math.Round(.9 * ink.LineMm, 2), Tone.Ink, IsDashed: true);
+        to.Add(dashed with { WidthMm = Math.Round(2.3 * ink.LineMm, 2), Tone = Tone.Ground, IsDashed = false });
         to.Add(dashed);
         to.Add(new Disc(Short(centre.XMm), Short(centre.YMm), Short(radiusMm + ink.LineMm), Tone.Ground));
         to.Add(new Disc(Short(centre.XMm), Short(centre.YMm), Short(radiusMm), Tone.Ink));

@@ -27,7 +27,9 @@ internal sealed class PostureReader
     private Posture Posture(JsonObject root)
     {
         var key = Word(root, "key");
-        var group = Name<PostureGroup>(Word(root, "group"), "group");
+        // It names files and addresses.
+        if (key.Any(c => !char.IsAsciiLetterLower(c) && !char.IsAsciiDigit(c) && c != '-')) Wrong(key, "key", "two-feet");
+        var group = Name<PostureGroup>(Word(root, "group", Allowed<PostureGroup>()), "group");
         var posture = new Posture(key, group, Pose(root), Contacts(root, "touches", isNeeded: true)) { Wall = Contacts(root, "wall", isNeeded: false) };
         return root["partner"] switch
         {
@@ -100,10 +102,10 @@ internal sealed class PostureReader
         return null;
     }
 
-    private string Word(JsonObject root, string name)
+    private string Word(JsonObject root, string name, string allowed = "")
     {
         if (root[name] is JsonValue value && value.TryGetValue(out string? text) && text.Length > 0) return text;
-        _problems.Add(new(PostureProblemKind.Missing, name));
+        _problems.Add(new(PostureProblemKind.Missing, name, allowed));
         return "";
     }
 

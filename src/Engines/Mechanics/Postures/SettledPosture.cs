@@ -63,8 +63,12 @@ public sealed record SettledPosture(Posture Posture, SettledBody Body, SettledBo
         var away = own - on;
         var touchingH = ContactPatch.Of(join.On.Part).RadiusH + ContactPatch.Of(join.Own.Part).RadiusH;
         if (partner.Contacts.Count == 0) return on + new Point3(0, 0, touchingH) - own;
+        // Two who lean back to back meet behind each other, wherever they were put first.
+        if (join.On.Part is ContactPart.UpperBack or ContactPart.LowerBack) return on - touchingH * Front(body, join.On) - own;
         return away.LengthH < 1e-9 ? new Point3(0, 0, 0) : (touchingH / away.LengthH - 1) * away;
     }
+
+    private static Point3 Front(SettledBody body, Contact contact) => body.Skeleton.Frame(ContactPatch.Of(contact.Part).Segment, contact.Side).Turned.X;
 
     private static double Apart(SettledBody body, SettledBody partner, Join join) =>
         (Centre(body, join.On) - Centre(partner, join.Own)).LengthH - ContactPatch.Of(join.On.Part).RadiusH - ContactPatch.Of(join.Own.Part).RadiusH;

@@ -10,35 +10,39 @@ namespace Slantwise.Records.Postures.Figures;
 /// </remarks>
 internal static class BodyFlesh
 {
+    private const double BallH = .068;
+    private const double ToeH = .0135;
     private const double SleeveFraction = .5;
     private const double ShortsFraction = .5;
 
-    public static FigureBody Of(Skeleton skeleton, FigureFrame frame, int kit)
+    public static FigureBody Of(SettledBody body, FigureFrame frame, int kit)
     {
+        var skeleton = body.Skeleton;
         SegmentFrame Segment(SegmentKind kind, Side side = Side.Middle) => skeleton.Frame(kind, side);
         Round[] Slice(SegmentKind kind, double zH, double xH, double halfBreadthH, double halfDepthH) =>
         [
             frame.Ball(Segment(kind).At(new(xH, halfBreadthH - halfDepthH, zH)), halfDepthH),
             frame.Ball(Segment(kind).At(new(xH, halfDepthH - halfBreadthH, zH)), halfDepthH),
         ];
-        var hem = Slice(SegmentKind.LowerTrunk, .055, -.002, .086, .053);
+        var waist = Slice(SegmentKind.MiddleTrunk, .010, -.002, .082, .051);
+        // The waistband is flat: a ring of small balls instead of two big ones.
+        Round Band(double xH, double yH) => frame.Ball(Segment(SegmentKind.LowerTrunk).At(new(xH, yH, .042)), .012);
         Round[][] shorts =
         [
-            Slice(SegmentKind.LowerTrunk, -.026, .002, .066, .046),
-            Slice(SegmentKind.LowerTrunk, .010, -.006, .094, .058),
-            hem,
+            Slice(SegmentKind.LowerTrunk, -.012, .004, .060, .036),
+            Slice(SegmentKind.LowerTrunk, .004, -.008, .092, .052),
+            [Band(.040, .036), Band(.040, -.036), Band(0, .075), Band(0, -.075), Band(-.042, .036), Band(-.042, -.036)],
         ];
         Round[][] shirt =
         [
-            hem,
-            Slice(SegmentKind.MiddleTrunk, .030, 0, .082, .051),
+            waist,
             Slice(SegmentKind.UpperTrunk, -.010, 0, .094, .055),
             Slice(SegmentKind.UpperTrunk, .045, -.004, .104, .053),
-            Slice(SegmentKind.UpperTrunk, .080, -.004, .096, .034),
+            Slice(SegmentKind.UpperTrunk, .080, -.004, .110, .033),
             Slice(SegmentKind.UpperTrunk, .098, -.004, .040, .028),
         ];
         return new FigureBody(shorts, shirt, Head(skeleton, frame),
-            [Arm(skeleton, frame, Side.Left), Arm(skeleton, frame, Side.Right), Leg(skeleton, frame, Side.Left), Leg(skeleton, frame, Side.Right)], kit);
+            [Arm(skeleton, frame, Side.Left), Arm(skeleton, frame, Side.Right), Leg(body, frame, Side.Left), Leg(body, frame, Side.Right)], kit);
     }
 
     private static FigureHead Head(Skeleton skeleton, FigureFrame frame)
@@ -55,34 +59,48 @@ internal static class BodyFlesh
     private static FigureLimb Arm(Skeleton skeleton, FigureFrame frame, Side side)
     {
         var (upper, fore, hand) = (skeleton.Frame(SegmentKind.UpperArm, side), skeleton.Frame(SegmentKind.Forearm, side), skeleton.Frame(SegmentKind.Hand, side));
-        var elbow = frame.Ball(fore.Origin, .024);
+        var elbow = frame.Ball(fore.Origin, .023);
         var thumbwards = new Point3(1, 0, 0);
         return new FigureLimb(
             [frame.Ball(upper.Origin, .033), elbow],
-            [elbow, frame.Ball(fore.At(new(0, 0, -.3 * BodyLengths.ForearmH)), .0245), frame.Ball(hand.Origin, .017)],
+            [elbow, frame.Ball(fore.At(new(0, 0, -.3 * BodyLengths.ForearmH)), .0235), frame.Ball(hand.Origin, .017)],
             [
                 [
-                    frame.Ball(hand.At(new(.013, 0, -.030)), .012), frame.Ball(hand.At(new(-.013, 0, -.030)), .012),
-                    frame.Ball(hand.At(new(.012, 0, -.096)), .011), frame.Ball(hand.At(new(-.010, 0, -.094)), .011),
+                    frame.Ball(hand.At(new(.013, 0, -.030)), .010), frame.Ball(hand.At(new(-.013, 0, -.030)), .010),
+                    frame.Ball(hand.At(new(.012, 0, -.098)), .009), frame.Ball(hand.At(new(-.010, 0, -.096)), .009),
                     frame.Ball(hand.Origin, .015),
                 ],
                 [frame.Ball(hand.At(.012 * thumbwards + new Point3(0, 0, -.022)), .010), frame.Ball(hand.At(.040 * thumbwards + new Point3(0, 0, -.056)), .0095)],
             ], IsArm: true, SleeveFraction);
     }
 
-    private static FigureLimb Leg(Skeleton skeleton, FigureFrame frame, Side side)
+    private static FigureLimb Leg(SettledBody body, FigureFrame frame, Side side)
     {
+        var skeleton = body.Skeleton;
         var (thigh, shank, foot) = (skeleton.Frame(SegmentKind.Thigh, side), skeleton.Frame(SegmentKind.Shank, side), skeleton.Frame(SegmentKind.Foot, side));
         var knee = frame.Ball(shank.Origin, .036);
         var ankle = frame.Ball(foot.Origin, .022);
         // The toes are thinner than the sole is deep: they stand on it, 0.039 below the ankle.
-        Round Toe(double xH, double yH, double radiusH) => frame.Ball(foot.At(new(xH, yH, radiusH - BodyLengths.AnkleHeightH)), radiusH);
+        Point3 Sole(double xH, double yH, double radiusH) => foot.At(new(xH, yH, radiusH - BodyLengths.AnkleHeightH));
+        Round Toe(double xH, double yH, double radiusH) => frame.Ball(Sole(xH, yH, radiusH), radiusH);
+        var toes = ToesRad(body, foot, side);
+        Round Tip(double longH, double yH)
+        {
+            var (sine, cosine) = Math.SinCos(toes);
+            return frame.Ball(Sole(BallH, yH, ToeH) + (longH * cosine) * foot.Turned.X + (longH * sine) * foot.Turned.Z, ToeH - .0015);
+        }
         return new FigureLimb(
-            [frame.Ball(thigh.At(new(0, 0, 0)), .052), knee],
+            [frame.Ball(thigh.At(new(0, 0, -.020)), .049), knee],
             [knee, frame.Ball(shank.At(new(-.006, 0, -.3 * BodyLengths.ShankH)), .037), ankle],
             [
-                [ankle, Toe(-.017, 0, .021), Toe(.066, .013, .016), Toe(.066, -.013, .016)],
-                [Toe(.066, .013, .014), Toe(.066, -.013, .014), Toe(.101, .013, .0125), Toe(.098, -.013, .0125)],
+                [ankle, Toe(-.017, 0, .021), Toe(BallH, .013, .016), Toe(BallH, -.013, .016)],
+                [Toe(BallH, .013, ToeH), Toe(BallH, -.013, ToeH), Tip(.035, .013), Tip(.032, -.013)],
             ], IsArm: false, ShortsFraction);
     }
+
+    // Toes that carry lie flat on the floor, whatever the foot does above them.
+    private static double ToesRad(SettledBody body, SegmentFrame foot, Side side) =>
+        body.Contacts.Any(c => c.Contact == new Contact(ContactPart.Toes, side))
+            ? Math.Clamp(Math.Atan2(-foot.Turned.X.ZH, foot.Turned.Z.ZH), 0, Math.PI / 1.8)
+            : 0;
 }

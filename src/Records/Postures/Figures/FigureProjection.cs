@@ -7,20 +7,21 @@ namespace Slantwise.Records.Postures.Figures;
 /// <summary>Chooses the frame of a figure: from which side, how large, and where in its box.</summary>
 internal static class FigureProjection
 {
-    // Room for outlines, and for the marks below the floor.
-    private const double EdgeFraction = .03;
+    // Room for outlines, which are finest at a fixed width and grow with the figure.
+    private const double EdgeMm = .6;
+    private const double EdgeH = .012;
     private const double LooksBack = -.2;
 
     public static FigureFrame Fitting(SettledPosture settled, FigureOptions options)
     {
         var raw = new FigureFrame(options.View, IsFromBehind(settled), 1, 0, 0);
         var (leftH, topH, rightH, bottomH) = Bounds(settled, options, raw);
-        var marginMm = Math.Max(1, EdgeFraction * Math.Min(options.WidthMm, options.HeightMm));
-        var statureMm = Math.Min((options.WidthMm - 2 * marginMm) / (rightH - leftH), (options.HeightMm - 2 * marginMm) / (bottomH - topH));
+        var statureMm = Math.Min(
+            (options.WidthMm - 2 * EdgeMm) / (rightH - leftH + 2 * EdgeH), (options.HeightMm - 2 * EdgeMm) / (bottomH - topH + 2 * EdgeH));
         if (options.StatureMm is { } wishedMm) statureMm = Math.Min(statureMm, wishedMm);
         // Figures of one sheet stand on one line: at the bottom, not in the middle.
         var originXMm = options.WidthMm / 2 - statureMm * (leftH + rightH) / 2;
-        var originYMm = options.HeightMm - marginMm - statureMm * bottomH;
+        var originYMm = options.HeightMm - EdgeMm - statureMm * (bottomH + EdgeH);
         return raw with { StatureMm = statureMm, OriginXMm = Math.Round(originXMm, 2), OriginYMm = Math.Round(originYMm, 2) };
     }
 

@@ -35,7 +35,7 @@ public static class PostureFigure
     }
 
     internal static FigureBody[] Bodies(SettledPosture settled, FigureFrame frame) =>
-        [.. settled.Bodies.Select((body, kit) => BodyFlesh.Of(body.Skeleton, frame, kit))];
+        [.. settled.Bodies.Select((body, kit) => BodyFlesh.Of(body, frame, kit))];
 
     /// <summary>Says what is wrong with the options, if anything is.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A box smaller than 5 mm, or a scale that is not more than 0.</exception>

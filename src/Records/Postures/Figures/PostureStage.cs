@@ -8,6 +8,7 @@ namespace Slantwise.Records.Postures.Figures;
 internal static class PostureStage
 {
     private const double BesideH = .07;
+    private const double AroundH = .12;
     private const double WallAboveH = .08;
 
     public static FigureStage Of(SettledPosture settled, FigureOptions options, FigureFrame frame)
@@ -49,8 +50,9 @@ internal static class PostureStage
 
     private static Spot[] Mat(SettledPosture settled, FigureFrame frame)
     {
-        var (xs, ys) = (Joints(settled).Select(p => p.XH).ToArray(), Joints(settled).Select(p => p.YH).ToArray());
-        var (x0, x1, y0, y1) = (xs.Min() - BesideH, xs.Max() + BesideH, ys.Min() - BesideH, ys.Max() + BesideH);
+        var prints = settled.Bodies.SelectMany(b => b.Contacts).SelectMany(c => c.Outline).ToArray();
+        var (x0, x1) = (prints.Min(p => p.XH) - AroundH, prints.Max(p => p.XH) + AroundH);
+        var (y0, y1) = (prints.Min(p => p.YH) - AroundH, prints.Max(p => p.YH) + AroundH);
         if (WallAt(settled) is { } wall && Math.Abs(wall.Towards.XH) > .9) (x0, x1) = wall.Towards.XH > 0 ? (x0, wall.Place.XH) : (wall.Place.XH, x1);
         return Area([new(x0, y0), new(x1, y0), new(x1, y1), new(x0, y1)], frame);
     }
