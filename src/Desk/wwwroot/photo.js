@@ -19,11 +19,12 @@ export function attach(root, page) {
   // ---- The picture ----
   function show(blob) {
     const number = active(), image = images[number], url = URL.createObjectURL(blob), before = urls[number];
-    image.onload = () => {
+    image.onload = async () => {
       if (before) URL.revokeObjectURL(before);
       urls[number] = url;
       setZoom(1);
-      page.invokeMethodAsync('PictureShown', number, image.naturalWidth, image.naturalHeight);
+      await page.invokeMethodAsync('PictureShown', number, image.naturalWidth, image.naturalHeight);
+      requestAnimationFrame(() => root.querySelector('.photo-desk').scrollIntoView({ block: 'start' }));
     };
     image.onerror = () => {
       image.onerror = null;
@@ -192,10 +193,12 @@ export function attach(root, page) {
     down.delete(event.pointerId);
     if (down.size < 2) pinch = null;
     if (pressed?.id !== event.pointerId) return;
-    const { mark } = pressed;
+    const { mark, isNew } = pressed;
     pressed = null;
     if (event.pointerType !== 'mouse') hideLoupe();
-    if (!mark) page.invokeMethodAsync('Place', ...fractions(event.clientX, event.clientY));
+    // Marks may lie on each other, a crown on an elbow: a press without a move marks what is asked.
+    if (mark && !(isNew && isAsking())) return;
+    page.invokeMethodAsync('Place', ...fractions(event.clientX, event.clientY)).then(() => requestAnimationFrame(() => { if (!isAsking()) hideLoupe(); }));
   });
   on(stage, 'pointercancel', event => { down.delete(event.pointerId); pinch = pressed = null; hideLoupe(); });
   on(stage, 'pointerleave', () => { if (!pressed) hideLoupe(); });
@@ -229,15 +232,26 @@ export function attach(root, page) {
   });
   on(root, 'focusout', event => { if (event.target.matches?.('[data-mark]') && !pressed) hideLoupe(); });
   on(root, 'click', async event => {
+    if (event.target.closest('[data-start]')) {
+      // The question takes less room than what was asked first: the picture comes up to it.
+      await found('.photo-prompt');
+      root.querySelector('.photo-desk').scrollIntoView({ block: 'start' });
+    }
     if (!event.target.closest('[data-place]')) return;
     const box = view.getBoundingClientRect();
     const key = await page.invokeMethodAsync('Place', ...fractions(box.left + box.width / 2, box.top + box.height / 2));
-    for (let i = 0; key && i < 100; i++) {
-      const mark = stage.querySelector(`[data-mark="${key}"]`);
-      if (mark) { mark.focus(); break; }
+    if (key) (await found(`[data-mark="${key}"]`))?.focus();
+  });
+
+  // What the program draws in answer to a click.
+  async function found(selector) {
+    for (let i = 0; i < 100; i++) {
+      const element = root.querySelector(selector);
+      if (element) return element;
       await new Promise(go => setTimeout(go, 10));
     }
-  });
+    return null;
+  }
 
   root.dataset.live = 'true';
   return {

@@ -1,6 +1,7 @@
 using Slantwise.Engines.Drawing;
 using Slantwise.Engines.Mechanics;
 using Slantwise.Engines.Mechanics.Postures;
+using Slantwise.Records.Postures;
 using Slantwise.Records.Postures.Figures;
 
 namespace Slantwise.Desk.Pages.Balance;
@@ -15,9 +16,14 @@ public static class PhotoSample
 
     /// <summary>A sample's posture, on the floor.</summary>
     /// <param name="key">One of <see cref="Keys"/>.</param>
-    public static SettledPosture Posture(string key) => new Posture(
-        key, key == "OneFoot" ? PostureGroup.Upright : PostureGroup.Inverted, key == "OneFoot" ? OneFoot : Handstand,
-        key == "OneFoot" ? [new(ContactPart.Foot, Side.Right)] : [new(ContactPart.Hand, Side.Left), new(ContactPart.Hand, Side.Right)]).Settle();
+    public static SettledPosture Posture(string key)
+    {
+        if (key != "OneFoot") return Of("handstand").Settle();
+        // Both arms to the front, so that one mark stands for both and none points towards the camera.
+        var posture = Of("one-foot-knee-high");
+        var pose = posture.Pose.With(Joint.ShoulderAbduction, Side.Middle, 0).With(Joint.ShoulderFlexion, Side.Middle, 60 * Math.PI / 180);
+        return (posture with { Pose = pose }).Settle();
+    }
 
     /// <summary>A sample as a drawing.</summary>
     /// <param name="key">One of <see cref="Keys"/>.</param>
@@ -43,15 +49,5 @@ public static class PhotoSample
         foreach (var touch in touching) view.SetTouching(touch, true);
     }
 
-    private static Pose OneFoot => Bent(Pose.Upright,
-        (Joint.HipFlexion, Side.Left, 70), (Joint.KneeFlexion, Side.Left, 85), (Joint.ShoulderFlexion, Side.Middle, 65), (Joint.ElbowFlexion, Side.Middle, 15));
-
-    private static Pose Handstand => Bent(Pose.Upright.Placed(Math.PI, 0, 0),
-        (Joint.ShoulderFlexion, Side.Middle, 176), (Joint.AnkleFlexion, Side.Middle, -45), (Joint.ForearmPronation, Side.Middle, 90), (Joint.WristExtension, Side.Middle, 85));
-
-    private static Pose Bent(Pose pose, params ReadOnlySpan<(Joint Joint, Side Side, double Deg)> bends)
-    {
-        foreach (var (joint, side, deg) in bends) pose = pose.With(joint, side, deg * Math.PI / 180);
-        return pose;
-    }
+    private static Posture Of(string key) => PostureLibrary.Find(key) ?? throw new InvalidOperationException($"The library has no posture '{key}'.");
 }

@@ -26,7 +26,7 @@ public sealed class PhotoText(PhotoSession session)
     {
         if (step.Landmark is { } landmark) return PhotoWords.Say($"Where{landmark}");
         if (step.Part is null) return PhotoWords.Say("WhereUpright");
-        return PhotoWords.Say(view.IsFront ? "WhereEndFront" : "WhereEnd");
+        return PhotoWords.Say(view.IsFront ? "WhereEndFront" : step.Part == ContactPart.Toes ? "WhereEndToes" : "WhereEnd");
     }
 
     /// <summary>What touches: "Feet", "Foot: the nearer one".</summary>
@@ -38,11 +38,11 @@ public sealed class PhotoText(PhotoSession session)
     /// <summary>How far inside or outside, give or take, and over what.</summary>
     public string Margin(MarkedBalance balance, PhotoView view) => PhotoWords.Say(
         balance.MarginH >= 0 ? "MarginInside" : "MarginOutside",
-        Length(Math.Abs(balance.MarginH)), Length(Nineteen * balance.Weakest.MarginSdH), Over(balance.Weakest, balance, view));
+        Length(Math.Abs(balance.MarginH)), GiveOrTake(balance.Weakest.MarginSdH), Over(balance.Weakest, balance, view));
 
     /// <summary>The same of two pictures.</summary>
     public string Margin(TwoViewBalance both) => PhotoWords.Say(
-        both.MarginH >= 0 ? "BothInside" : "BothOutside", Length(Math.Abs(both.MarginH)), Length(Nineteen * both.MarginSdH));
+        both.MarginH >= 0 ? "BothInside" : "BothOutside", Length(Math.Abs(both.MarginH)), GiveOrTake(both.MarginSdH));
 
     /// <summary>The chance of being inside, of a hundred; never 0 or 100.</summary>
     public static string Chance(double heldFraction) => Math.Round(100 * heldFraction) switch
@@ -67,7 +67,7 @@ public sealed class PhotoText(PhotoSession session)
     /// <summary>What each contact of both pictures carries.</summary>
     public IEnumerable<string> Shares(TwoViewBalance both)
     {
-        if (both.Loads is not { } loads) yield break;
+        if (both.Loads is not { Shares.Count: > 1 } loads) yield break;
         for (var i = 0; i < loads.Shares.Count; i++)
             yield return BalanceWords.Share(Touch(new(both.Boxes[i].Part, both.Boxes[i].Side), session.Views[0]), loads.Shares[i], CultureInfo.CurrentUICulture);
     }
@@ -78,7 +78,7 @@ public sealed class PhotoText(PhotoSession session)
         foreach (var caution in balance.Cautions)
             yield return caution switch
             {
-                MarkedCaution.Foreshortened => PhotoWords.Say("CautionForeshortened", Segments(balance, l => l.IsForeshortened)),
+                MarkedCaution.Foreshortened => PhotoWords.Say(view.IsFront ? "CautionForeshortenedFront" : "CautionForeshortened", Segments(balance, l => l.IsForeshortened)),
                 MarkedCaution.Overlong => PhotoWords.Say("CautionOverlong", Segments(balance, l => l.IsOverlong)),
                 MarkedCaution.FloorAslant => PhotoWords.Say("CautionFloorAslant", Deg(Math.Abs(balance.Tilt.FloorTiltRad))),
                 _ => PhotoWords.Say($"Caution{caution}"),
@@ -96,15 +96,23 @@ public sealed class PhotoText(PhotoSession session)
     /// <summary>A length in the unit that was chosen.</summary>
     public string Length(double lengthH) => BalanceWords.Length(lengthH, CultureInfo.CurrentUICulture, session.StatureCm);
 
+    // In the unit of the length before it, and never nothing.
+    private string GiveOrTake(double sdH) =>
+        Math.Max(1, Math.Round(Nineteen * sdH * (session.StatureCm ?? 100))).ToString("0", CultureInfo.CurrentCulture);
+
     private static string Deg(double angleRad) => Math.Round(angleRad * 180 / Math.PI).ToString("0", CultureInfo.CurrentCulture);
 
     // A point of the body says which end it is; a place of its own is on the left or the right.
     private string Over(MarkedEnd end, MarkedBalance balance, PhotoView view)
     {
+        // Of one foot alone nobody asks which.
+        var side = view.Touching.Count(t => t.Part == end.Part) > 1 ? end.Side : Side.Middle;
         if (end.Landmark is { } landmark && !view.IsFront && landmark is not (Landmark.Crown or Landmark.Knee or Landmark.Elbow))
-            return Sided(PhotoWords.Say(end.Side == Side.Middle ? $"Over{landmark}Both" : $"Over{landmark}"), end.Side, view);
-        return PhotoWords.Say(end == balance.Left == !view.IsFlipped ? "OverOnLeft" : "OverOnRight", Touch(new(end.Part, end.Side), view));
+            return Sided(PhotoWords.Say(end.Side == Side.Middle ? $"Over{landmark}Both" : $"Over{landmark}"), side, view);
+        return PhotoWords.Say(end == balance.Left == !view.IsFlipped ? "OverOnLeft" : "OverOnRight", Lower(Sided(TouchName(end.Part, end.Side), side, view)));
     }
+
+    private static string Lower(string name) => char.ToLower(name[0], CultureInfo.CurrentCulture) + name[1..];
 
     private static string TouchName(ContactPart part, Side side) =>
         PhotoWords.Say(side == Side.Middle && (PhotoTouch.IsOfArm(part) || PhotoTouch.IsOfLeg(part)) ? $"Touch{part}Both" : $"Touch{part}");

@@ -9,7 +9,7 @@ public readonly record struct PhotoTouch(ContactPart Part, Side Side)
 {
     /// <summary>What is asked about first; the others are in a list of their own.</summary>
     public static IReadOnlyList<ContactPart> Usual { get; } =
-        [ContactPart.Foot, ContactPart.Toes, ContactPart.Hand, ContactPart.Crown, ContactPart.Knee, ContactPart.Seat, ContactPart.Forearm, ContactPart.UpperBack];
+        [ContactPart.Foot, ContactPart.Toes, ContactPart.Hand, ContactPart.Crown, ContactPart.Knee, ContactPart.Seat];
 
     /// <summary>The parts that are seldom asked about.</summary>
     public static IReadOnlyList<ContactPart> Others { get; } = [.. Enum.GetValues<ContactPart>().Except(Usual)];

@@ -13,7 +13,7 @@ public sealed partial class PhotoView(bool isFront)
     private PhotoStep? _asked;
 
     /// <summary>Whether it is the second picture.</summary>
-    public bool IsFront => isFront;
+    public bool IsFront { get; } = isFront;
 
     /// <summary>Size and turn of the picture as shown; a width of 0 where there is none.</summary>
     public PhotoTurn Turn => new(WidthPx, HeightPx, QuarterTurnCount + (IsFlipped ? 2 : 0));
@@ -44,6 +44,9 @@ public sealed partial class PhotoView(bool isFront)
 
     /// <summary>From what gravity is known.</summary>
     public LevelBasis Level { get; private set; }
+
+    /// <summary>Whether marking has begun; before, it is asked what touches the floor.</summary>
+    public bool HasStarted { get; private set; }
 
     /// <summary>How often everything is marked: 2 while the marks are repeated to measure one's own error.</summary>
     public int RoundCount { get; private set; } = 1;
@@ -85,17 +88,21 @@ public sealed partial class PhotoView(bool isFront)
     public void Show(double widthPx, double heightPx)
     {
         (WidthPx, HeightPx) = (widthPx, heightPx);
-        (QuarterTurnCount, IsFlipped, RoundCount, _asked) = (0, false, 1, null);
+        (QuarterTurnCount, IsFlipped, HasStarted, RoundCount, _asked) = (0, false, false, 1, null);
         _marks.Clear();
         _skipped.Clear();
         _past.Clear();
     }
+
+    /// <summary>Begins to ask for marks.</summary>
+    public void Start() => HasStarted = true;
 
     /// <summary>Marks what is asked now.</summary>
     /// <returns>The step that was marked; none where nothing is asked.</returns>
     public PhotoStep? Place(PointPx at)
     {
         if (!HasPicture || Current is not { } step) return null;
+        HasStarted = true;
         Remember();
         at = Inside(at);
         // Asked for again by hand, a mark is replaced; in a second round it is added.
