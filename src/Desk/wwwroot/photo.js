@@ -125,7 +125,7 @@ export function attach(root, page) {
     }
     // Beside the pointer, on the side that has room; never under a finger.
     const around = frame.getBoundingClientRect(), away = LOUPE + 28;
-    const left = x - around.left - (x - around.left > away ? away : -28);
+    const left = Math.max(0, Math.min(around.width - LOUPE, x - around.left - (x - around.left > away ? away : -28)));
     const top = y - around.top - (y - around.top > away ? away : -28);
     loupe.style.transform = `translate(${left}px, ${top}px)`;
     loupe.hidden = false;
@@ -232,10 +232,12 @@ export function attach(root, page) {
   });
   on(root, 'focusout', event => { if (event.target.matches?.('[data-mark]') && !pressed) hideLoupe(); });
   on(root, 'click', async event => {
-    if (event.target.closest('[data-start]')) {
-      // The question takes less room than what was asked first: the picture comes up to it.
-      await found('.photo-prompt');
+    const begin = event.target.closest('[data-begin]');
+    if (begin) {
+      // The question takes less room than what was asked first: the picture comes up to it. By keys, the focus goes along.
+      const place = await found('[data-place]');
       root.querySelector('.photo-desk').scrollIntoView({ block: 'start' });
+      if (event.detail === 0) place?.focus({ preventScroll: true });
     }
     if (!event.target.closest('[data-place]')) return;
     const box = view.getBoundingClientRect();
