@@ -1,0 +1,75 @@
+namespace Slantwise.Engines.Statistics.Predictions;
+
+/// <summary>The bias of each pupil's predictions, and of the class they belong to.</summary>
+/// <param name="Pupils">In the order given.</param>
+/// <param name="ClassMeanLogits">The expected mean bias of pupils like these.</param>
+/// <param name="ClassMeanSdLogits">Its standard deviation.</param>
+/// <param name="BetweenLogits">The expected standard deviation between pupils.</param>
+/// <param name="Cautions">What to know before believing it.</param>
+/// <remarks>
+/// logit(predicted share) = logit(model's chance) + bias of the pupil, a predicted count taken as so many of so many; biases are normal about the class's
+/// mean. That mean is taken as normal(0, 1) before and the spread as half-normal(1); both are averaged over, so that few predictions
+/// stay uncertain. Everything is a sum over a grid of biases a tenth of a logit apart, from −12 to 12: no search that could fail.
+/// Source: [Gelman2013] chapter 5.
+/// </remarks>
+public sealed record PooledBias(
+    IReadOnlyList<PupilBias> Pupils, double ClassMeanLogits, double ClassMeanSdLogits, double BetweenLogits, PredictionCautions Cautions)
+{
+    private const int SpreadCount = 12, MeanCount = 31, Rounds = 3;
+    // Below a tenth of a logit pupils are as good as equal; and a normal law is summed exactly on this grid down to there.
+    private const double SmallestSpread = .1, LargestSpread = 3;
+
+    /// <summary>The biases of a class.</summary>
+    /// <param name="pupils">For each pupil the sets; any number, none included.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A set without a trial; a prediction outside 0 to its trials; a model's chance that is not between 0 and 1.</exception>
+    public static PooledBias Fit(IReadOnlyList<IReadOnlyList<ExpectedSet>> pupils)
+    {
+        foreach (var sets in pupils) ExpectedSet.Check(sets);
+        var likelihoods = pupils.Select(BiasGrid.Likelihood).ToList();
+        var spreads = Enumerable.Range(0, SpreadCount)
+            .Select(i => SmallestSpread * Math.Pow(LargestSpread / SmallestSpread, i / (SpreadCount - 1.0))).ToArray();
+
+        // The grid of means is laid anew where the weight turned out to be, until it is fine enough for it.
+        var (centre, width) = (0.0, 4.0);
+        var averaged = new BiasAverage(likelihoods);
+        for (var round = 0; round < Rounds; round++)
+        {
+            averaged = new BiasAverage(likelihoods);
+            var step = 2 * width / (MeanCount - 1);
+            foreach (var spread in spreads)
+                for (var m = 0; m < MeanCount; m++)
+                {
+                    var mean = centre - width + m * step;
+                    // Even steps in log spread carry weight in proportion to the spread.
+                    averaged.Add(mean, spread, -mean * mean / 2 - spread * spread / 2 + Math.Log(spread));
+                }
+            (centre, width) = (averaged.Mean, 5 * Math.Max(averaged.MeanSd, step / 2));
+        }
+        return Answer(pupils, averaged);
+    }
+
+    /// <summary>The biases where the class's mean and spread are known, from a larger class or another year.</summary>
+    /// <param name="pupils">For each pupil the sets; any number, none included.</param>
+    /// <param name="meanLogits">The class's mean, −4 to 4.</param>
+    /// <param name="betweenLogits">The standard deviation between pupils, 0.1 to 3.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A set without a trial; a prediction outside 0 to its trials; a model's chance that is not between 0 and 1; a mean or spread outside its range.</exception>
+    public static PooledBias Given(IReadOnlyList<IReadOnlyList<ExpectedSet>> pupils, double meanLogits, double betweenLogits)
+    {
+        foreach (var sets in pupils) ExpectedSet.Check(sets);
+        if (!(meanLogits is >= -4 and <= 4)) throw new ArgumentOutOfRangeException(nameof(meanLogits), meanLogits, "A class's mean lies from −4 to 4 logits.");
+        if (!(betweenLogits is >= SmallestSpread and <= LargestSpread))
+            throw new ArgumentOutOfRangeException(nameof(betweenLogits), betweenLogits, "A spread between pupils lies from 0.1 to 3 logits.");
+        var averaged = new BiasAverage(pupils.Select(BiasGrid.Likelihood).ToList());
+        averaged.Add(meanLogits, betweenLogits, 0);
+        return Answer(pupils, averaged);
+    }
+
+    private static PooledBias Answer(IReadOnlyList<IReadOnlyList<ExpectedSet>> pupils, BiasAverage averaged)
+    {
+        var told = pupils.Count(p => p.Count > 0);
+        var cautions = (told == 0 ? PredictionCautions.NoTrials : 0) | (told < 6 ? PredictionCautions.FewPupils : 0);
+        return new(
+            pupils.Select((sets, i) => BiasGrid.Read(averaged.Of(i), averaged.Unknown, sets.Count, sets.Sum(s => s.TrialCount))).ToArray(),
+            averaged.Mean, averaged.MeanSd, averaged.Spread, cautions);
+    }
+}
