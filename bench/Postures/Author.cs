@@ -14,7 +14,8 @@ internal static class Author
     public static (Pose Pose, List<string> Missed) Pose(DraftBody draft)
     {
         var missed = new List<string>();
-        var pose = Found(draft.Guess, draft, [], missed);
+        // Drafts say front and left of a body that faces the front; the turn comes last.
+        var pose = Found(draft.Guess.Placed(draft.Guess.BowRad, draft.Guess.LeanRad, 0), draft, [], missed);
         if (draft.Reaches.Count > 0)
         {
             // Arms laid on the body move its centre a little: once more with the arms kept, and the hands laid again.
@@ -25,7 +26,7 @@ internal static class Author
         }
         if (IsMirrorImage(draft)) pose = Even(pose);
         if (draft.IsMirrored) pose = pose.Mirrored();
-        return (pose.Placed(pose.BowRad, pose.LeanRad, draft.Guess.TurnRad), missed);
+        return (pose.Placed(pose.BowRad, pose.LeanRad, pose.TurnRad + draft.Guess.TurnRad), missed);
     }
 
     private static Pose Found(Pose guess, DraftBody draft, IEnumerable<PoseGoal> more, List<string> missed)

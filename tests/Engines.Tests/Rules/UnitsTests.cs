@@ -58,6 +58,6 @@ public sealed partial class UnitsTests
 
     private static bool IsDouble(TypeSyntax? type) => type?.ToString() is "double" or "double?" or "float" or "float?";
 
-    [GeneratedRegex("[a-z0-9XYZ](Kg|H|H2|M|M2|Mm|Mm2|Cm|S|S2|Ms|Min|Rad|Deg|Px|Px2|Pt|Fraction|Logits|Count|PerS|PerM|Sd)$")]
+    [GeneratedRegex("[a-z0-9XYZ](Kg|H|H2|M|M2|Mm|Mm2|Cm|S|S2|Ms|Min|Rad|Deg|Px|Px2|Pt|Fraction|Logits|Count|PerS|PerM|Sd|Sd2|Nats)$")]
     private static partial Regex Unit();
 }

@@ -130,6 +130,16 @@ public sealed class PostureLibraryTests
     }
 
     [Fact]
+    public void Settle_BackToBack_PutsEachBehindTheOther()
+    {
+        // By hand: the first faces the front, so the partner's chest is behind its own by twice the roundness of a back.
+        var settled = Settled("pair-back-to-back");
+        var patch = ContactPatch.Of(ContactPart.UpperBack);
+        Point3 Back(SettledBody body) => body.Skeleton.Frame(SegmentKind.UpperTrunk, Side.Middle).At(patch.Centre);
+        Assert.Equal(-2 * patch.RadiusH, (Back(settled.Partner!) - Back(settled.Body)).XH, .002);
+    }
+
+    [Fact]
     public void Joins_OfCarriedPartners_RestOnShouldersHipsKneesAndHandsOnly()
     {
         // Common practice, no source: never on the neck, the head or the middle of the back.

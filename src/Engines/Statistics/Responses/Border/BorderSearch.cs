@@ -1,0 +1,89 @@
+using Slantwise.Engines.Statistics.Responses.Numerics;
+using Slantwise.Engines.Statistics.Responses.Pupils;
+using Slantwise.Engines.Statistics.Responses.Terms;
+
+namespace Slantwise.Engines.Statistics.Responses.Border;
+
+/// <summary>Newton's method for the border at given spreads, with pupils eliminated one by one: only a system as large as the border is ever solved.</summary>
+internal sealed class BorderSearch(TermTable table, BorderDesign design, ResponseOptions options, PupilRounds rounds)
+{
+    private const int MostRounds = 60;
+
+    /// <summary>The prior middle of the border, where the first search begins; but a slope of timed holds begins above 0.</summary>
+    public double[] Start
+    {
+        get
+        {
+            double[] start = [.. design.Prior.Mean];
+            for (var c = 0; c < design.Columns.Count; c++)
+                if (design.Layout.HasShape && design.Columns[c].Rows[design.Layout.ShapeRow] != 0 && start[c] <= 0) start[c] = 1;
+            return start;
+        }
+    }
+
+    /// <summary>The likeliest border.</summary>
+    /// <param name="scales">At these spreads.</param>
+    /// <param name="start">From here.</param>
+    /// <param name="peaks">The pupils' peaks nearby; none to begin at the middle.</param>
+    public BorderPoint At(Scales scales, ReadOnlySpan<double> start, PupilPoint? peaks)
+    {
+        double[] border = [.. start], step = [];
+        var modes = peaks is null ? new double[table.PupilCount] : [.. peaks.Modes];
+        var walks = peaks is null || peaks.Walks.Length != table.StateCount ? new double[table.StateCount] : [.. peaks.Walks];
+        BorderPoint? best = null;
+        var halvings = 0;
+        for (var round = 1; ; round++)
+        {
+            var pupils = new PupilPoint(design.RowsOf(border), scales.Ability, modes, walks);
+            var (point, gradient) = Evaluate(border, pupils, scales, round);
+            if (best is not null && !(point.LogJoint >= best.LogJoint - 1e-9 * (1 + Math.Abs(best.LogJoint))))
+            {
+                if (halvings++ == 20 || round >= MostRounds) return best with { Rounds = round };
+                border = [.. border];
+                for (var k = 0; k < step.Length; k++) border[k] = best.Border[k] + (step[k] /= 2);
+                continue;
+            }
+            halvings = 0;
+            step = point.Factor.Solve(gradient);
+            var decrement = 0.0;
+            for (var k = 0; k < step.Length; k++) decrement += step[k] * gradient[k];
+            best = point with { DistanceSd = Math.Sqrt(Math.Abs(decrement)) };
+            if (best.DistanceSd < options.ToleranceSd || round >= MostRounds) return best;
+            border = [.. border];
+            for (var k = 0; k < step.Length; k++) border[k] += step[k];
+        }
+    }
+
+    private (BorderPoint Point, double[] Gradient) Evaluate(double[] border, PupilPoint pupils, Scales scales, int round)
+    {
+        var slope = design.Layout.HasShape ? pupils.Rows[design.Layout.ShapeRow] : 1;
+        var shape = table.Shape.At(slope);
+        if (double.IsNegativeInfinity(shape.Value))
+            return (new(scales, border, pupils, Factored([1], 1), double.NegativeInfinity, double.NegativeInfinity, default, round, double.PositiveInfinity), []);
+
+        var sums = rounds.Sum(pupils);
+        var byRow = (double[])sums.Gradient.Clone();
+        var away = design.Layout.HasShape && !options.IsFlat ? HoldShape.AwayFromZero(slope) : default;
+        if (design.Layout.HasShape)
+        {
+            byRow[design.Layout.ShapeRow] += shape.First + away.First;
+            sums.Information[design.Layout.ShapeRow * (design.Layout.RowCount + 1)] -= shape.Second + away.Second;
+        }
+        var gradient = design.ToBorder(byRow);
+        var information = design.ToBorderInformation(sums.Information);
+        var logLikelihood = sums.LogLikelihood + shape.Value;
+        var (logPrior, residualSlope) = design.Prior.AddTo(border, scales.Residual, gradient, information);
+        logPrior += away.Value;
+        return (new(scales, border, pupils, Factored(information, border.Length), logLikelihood + logPrior, logLikelihood, new(sums.SpreadSlope, residualSlope), round, double.PositiveInfinity), gradient);
+    }
+
+    /// <summary>The factor; where the matrix is not positive definite, far from the end of a search, of one with a heavier diagonal.</summary>
+    private static Cholesky Factored(double[] information, int size)
+    {
+        for (var extra = 0.0; ; extra = extra == 0 ? 1e-3 : extra * 10)
+        {
+            for (var k = 0; extra > 0 && k < size; k++) information[k * size + k] += extra;
+            if (Cholesky.Of(information, size) is { } factor) return factor;
+        }
+    }
+}

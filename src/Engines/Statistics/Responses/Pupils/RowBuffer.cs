@@ -1,0 +1,131 @@
+namespace Slantwise.Engines.Statistics.Responses.Pupils;
+
+/// <summary>
+/// What one pupil says about the own rows, at each node: the derivatives there and the mean second derivatives. Together they give the
+/// derivatives of the integral exactly: minus the second one is E[−ℓ″] − Var[ℓ′]. Source: [Louis1982] (from memory).
+/// </summary>
+internal sealed class RowBuffer
+{
+    private readonly RowLayout _layout;
+    private readonly int _lanes;
+    private readonly double[] _means;
+    private int _own;
+
+    public RowBuffer(RowLayout layout, int maxOwn, int lanes)
+    {
+        (_layout, _lanes) = (layout, lanes);
+        var rows = maxOwn + layout.ExtraCount;
+        Scores = new double[rows * lanes];
+        Curvature = new double[rows * rows];
+        Weights = new double[lanes];
+        _means = new double[rows];
+    }
+
+    /// <summary>Derivative of the log-likelihood by own row and node.</summary>
+    public double[] Scores { get; }
+
+    /// <summary>Mean of minus the second derivative, lower triangle, <see cref="Rows"/> wide.</summary>
+    public double[] Curvature { get; }
+
+    /// <summary>How much each node counts; they sum to 1.</summary>
+    public double[] Weights { get; }
+
+    public int Rows { get; private set; }
+
+    public int Growth { get; private set; }
+
+    public int Shape { get; private set; }
+
+    public int Total { get; private set; }
+
+    public void Clear(int own)
+    {
+        _own = own;
+        var next = own;
+        Growth = _layout.HasGrowth ? next++ : -1;
+        Shape = _layout.HasShape ? next++ : -1;
+        Total = _layout.Covariates > 0 ? next++ : -1;
+        Rows = next;
+        Array.Clear(Scores, 0, Rows * _lanes);
+        Array.Clear(Curvature, 0, Rows * Rows);
+    }
+
+    /// <summary>Adds a second derivative by η of one term to all rows that move its η.</summary>
+    public void AddCurvature(int own, double lesson, double tau, double curvature)
+    {
+        Curvature[own * Rows + own] += curvature;
+        if (Growth >= 0)
+        {
+            Curvature[Growth * Rows + own] -= lesson * curvature;
+            Curvature[Growth * Rows + Growth] += lesson * lesson * curvature;
+        }
+        if (Shape >= 0)
+        {
+            Curvature[Shape * Rows + own] -= tau * curvature;
+            Curvature[Shape * Rows + Shape] += tau * tau * curvature;
+            if (Growth >= 0) Curvature[Shape * Rows + Growth] += lesson * tau * curvature;
+        }
+        if (Total < 0) return;
+        Curvature[Total * Rows + own] -= curvature;
+        Curvature[Total * Rows + Total] += curvature;
+        if (Growth >= 0) Curvature[Total * Rows + Growth] += lesson * curvature;
+        if (Shape >= 0) Curvature[Total * Rows + Shape] += tau * curvature;
+    }
+
+    /// <summary>Turns scores into their distance from the mean times the root of the weight, so that a product of two rows is a covariance.</summary>
+    public void Centre()
+    {
+        for (var r = 0; r < Rows; r++)
+        {
+            var row = Scores.AsSpan(r * _lanes, _lanes);
+            var mean = 0.0;
+            for (var q = 0; q < _lanes; q++) mean += Weights[q] * row[q];
+            _means[r] = mean;
+            for (var q = 0; q < _lanes; q++) row[q] = Math.Sqrt(Weights[q]) * (row[q] - mean);
+        }
+    }
+
+    /// <summary>Adds the centred pupil to the sums of all.</summary>
+    public void AddTo(PupilSums sums, ReadOnlySpan<int> own, ReadOnlySpan<double> covariates)
+    {
+        for (var r = 0; r < Rows; r++)
+        {
+            if (r != Total) sums.Gradient[Place(r, own)] += _means[r];
+            for (var s = 0; s <= r; s++)
+            {
+                var information = Curvature[r * Rows + s] - Covariance(Scores.AsSpan(r * _lanes, _lanes), Scores.AsSpan(s * _lanes, _lanes));
+                if (r != Total) Put(sums, Place(r, own), Place(s, own), information);
+                else if (s != Total) for (var m = 0; m < covariates.Length; m++) Put(sums, _layout.FirstCovariateRow + m, Place(s, own), covariates[m] * information);
+                else PutCovariates(sums, covariates, information);
+            }
+        }
+        for (var m = 0; m < covariates.Length; m++) sums.Gradient[_layout.FirstCovariateRow + m] += covariates[m] * _means[Total];
+    }
+
+    /// <summary>Covariance over the nodes of a quantity with each centred row.</summary>
+    public double[] CovarianceWith(ReadOnlySpan<double> centred)
+    {
+        var slopes = new double[Rows];
+        for (var r = 0; r < Rows; r++) slopes[r] = Covariance(Scores.AsSpan(r * _lanes, _lanes), centred);
+        return slopes;
+    }
+
+    private static double Covariance(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        var sum = System.Runtime.Intrinsics.Vector256<double>.Zero;
+        for (var q = 0; q < a.Length; q += 4)
+            sum += System.Runtime.Intrinsics.Vector256.Create(a.Slice(q, 4)) * System.Runtime.Intrinsics.Vector256.Create(b.Slice(q, 4));
+        return System.Runtime.Intrinsics.Vector256.Sum(sum);
+    }
+
+    private static void Put(PupilSums sums, int row, int column, double value) =>
+        sums.Information[Math.Max(row, column) * sums.Gradient.Length + Math.Min(row, column)] += value;
+
+    private int Place(int row, ReadOnlySpan<int> own) => row < _own ? own[row] : row == Growth ? _layout.GrowthRow : _layout.ShapeRow;
+
+    private void PutCovariates(PupilSums sums, ReadOnlySpan<double> covariates, double information)
+    {
+        for (var m = 0; m < covariates.Length; m++)
+            for (var n = 0; n <= m; n++) Put(sums, _layout.FirstCovariateRow + m, _layout.FirstCovariateRow + n, covariates[m] * covariates[n] * information);
+    }
+}

@@ -1,0 +1,61 @@
+using Slantwise.Engines.Statistics.Responses.Border;
+using Slantwise.Engines.Statistics.Responses.Numerics;
+using Slantwise.Engines.Statistics.Responses.Pupils;
+using Slantwise.Engines.Statistics.Responses.Spread;
+using Slantwise.Engines.Statistics.Responses.Terms;
+
+namespace Slantwise.Engines.Statistics.Responses;
+
+/// <summary>
+/// The chance of success from who tries and what is tried: logit P = ability + growth · lesson − (task + slope · log dose + residual). Seconds on a
+/// stopwatch follow the same curve, so that ticks and times speak about the same abilities.
+/// </summary>
+/// <remarks>Sources: [Rasch1960]; [DeBoeckWilson2004] for covariates with residuals (both from memory). What would mislead stands in docs/engines/response-model.md.</remarks>
+public static class ResponseModel
+{
+    /// <summary>Fits the model.</summary>
+    /// <param name="data">Pupils, levels, trials; any of them may be empty.</param>
+    /// <param name="options">How; none for the usual way.</param>
+    /// <param name="work">On how many threads, and whom to tell; none for one thread and nobody.</param>
+    /// <returns>An answer in any case, with cautions where it leans on assumptions or did not reach its end.</returns>
+    /// <exception cref="ArgumentException">An option outside its range.</exception>
+    /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
+    public static ResponseFit Fit(ResponseData data, ResponseOptions? options = null, ResponseWork? work = null)
+    {
+        (options, work) = (options ?? new(), work ?? new());
+        options.Check();
+        var told = 0.0;
+        void Tell(double done) => work.Progress?.Report(new(told = Math.Max(told, done)));
+
+        var hasGrowth = options.HasGrowth && data.Trials.Select(t => t.Lesson).Distinct().Skip(1).Any();
+        var isUsed = UsedLevels(data, options);
+        var table = TermTable.Of(data, options, hasGrowth || options.DriftSdLogits > 0, j => isUsed[j]);
+        var design = BorderDesign.Of(data, options, hasGrowth, table.Shape.IsUsed, j => isUsed[j]);
+        var rule = GaussHermite.Of(options.NodeCount);
+        IAbilityKernel Kernel() => table.StateCount > 0
+            ? new WanderingPupil(table, design.Layout, design.Covariates, rule, options.DriftSdLogits)
+            : new StillPupil(table, design.Layout, design.Covariates, rule, options.DriftSdLogits);
+
+        var search = new BorderSearch(table, design, options, new(table, design.Layout, work, Kernel));
+        var scales = new ScaleSearch(search, options, d => Tell(0.4 * d));
+        var peak = scales.Find(work.Near?.PeakFor(design, scales.Axes.Length));
+        var isGrid = !options.IsFlat && data.Pupils.Count <= options.GridPupilCount;
+        var points = isGrid ? ScaleGrid.Of(scales, peak, d => Tell(0.4 + 0.5 * d)) : [new(peak.Point, 1)];
+        var choice = !options.IsFlat && data.Trials.Count > 0 && data.Pupils.Count <= options.ChoicePupilCount
+            ? ChoiceCheck.Of(data, options, work, design, peak.Point) : [];
+        Tell(1);
+        return new(data, options, table, isUsed, scales, new(design, peak, points, isGrid, Kernel), choice);
+    }
+
+    /// <summary>Without assumptions a level that was never tried, always managed or always missed has no finite difficulty; in the limit its trials say nothing about others.</summary>
+    private static bool[] UsedLevels(ResponseData data, ResponseOptions options)
+    {
+        var (managed, missed) = (new bool[data.Levels.Count], new bool[data.Levels.Count]);
+        foreach (var t in data.Trials)
+        {
+            managed[t.Level] |= t.Successes > 0;
+            missed[t.Level] |= t.Successes < t.Trials;
+        }
+        return [.. managed.Select((m, j) => !options.IsFlat || (m && missed[j]))];
+    }
+}

@@ -1,0 +1,28 @@
+namespace Slantwise.Engines.Statistics.Responses.Spread;
+
+/// <summary>Five by five pairs of spreads about the peak, from 3 posterior standard deviations below to 3 above, along axes on which they are uncorrelated there.</summary>
+internal static class ScaleGrid
+{
+    private static readonly double[] Steps = [-3, -1.5, 0, 1.5, 3];
+
+    /// <summary>The points with their weights, which sum to 1; only the peak where no spread is estimated.</summary>
+    public static WeightedPoint[] Of(ScaleSearch search, ScalePeak peak, Action<double> progress)
+    {
+        if (peak.Logs.Length == 0) return [new(peak.Point, 1)];
+        // Lower triangular root of the covariance.
+        var first = Math.Sqrt(peak.Covariance[0, 0]);
+        var lean = peak.Logs.Length == 2 ? peak.Covariance[1, 0] / first : 0;
+        var second = peak.Logs.Length == 2 ? Math.Sqrt(peak.Covariance[1, 1] - lean * lean) : 0;
+
+        var found = new List<(Border.BorderPoint Point, double Value)>();
+        foreach (var x in Steps)
+        {
+            if (peak.Logs.Length == 1) found.Add(search.At([peak.Logs[0] + first * x]));
+            else foreach (var y in Steps) found.Add(search.At([peak.Logs[0] + first * x, peak.Logs[1] + lean * x + second * y]));
+            progress((x + 3) / 6);
+        }
+        var most = found.Max(f => f.Value);
+        var sum = found.Sum(f => Math.Exp(f.Value - most));
+        return [.. found.Select(f => new WeightedPoint(f.Point, Math.Exp(f.Value - most) / sum))];
+    }
+}
