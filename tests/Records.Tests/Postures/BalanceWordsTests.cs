@@ -88,4 +88,17 @@ public sealed class BalanceWordsTests
         Assert.Equal(balance.Whole.Margin.MarginH, sides[0].Edge.MarginH);
         Assert.True(sides[0].IsWeakest);
     }
+
+    [Theory]
+    [InlineData(.20, "The three points make a broad triangle.")]
+    [InlineData(.06, "The three points make a flat triangle.")]
+    [InlineData(.03, "The triangle has turned into a line: only the size of the prints is left.")]
+    public void Shape_OfThreePoints_IsTheTriangleOfTheirMiddles(double forwardH, string said)
+    {
+        // By hand: hands .24 H apart and the crown in front of their middle, so the height over the longest side is .83 (of the equal sides), .25 and .125.
+        SettledContact At(ContactPart part, Side side, double xH, double yH) => new(new(part, side), new(xH, yH), [new(xH, yH)], 0);
+        var settled = new SettledPosture(TwoFeet, new SettledBody(Skeleton.Of(Pose.Upright), [
+            At(ContactPart.Hand, Side.Left, 0, .12), At(ContactPart.Hand, Side.Right, 0, -.12), At(ContactPart.Crown, Side.Middle, forwardH, 0)], 0, 0), null, 0);
+        Assert.Equal(said, BalanceWords.Shape(settled, PostureBalance.Of(TwoFeet.Settle()), English));
+    }
 }

@@ -36,6 +36,8 @@ public partial class StudioPage
 
     private string Verdict => BalanceWords.Verdict(Session.Settled, Session.Balance, CultureInfo.CurrentUICulture, _units.StatureCm);
 
+    private string Shape => BalanceWords.Shape(Session.Settled, Session.Balance, CultureInfo.CurrentUICulture);
+
     private string Help => BalanceWords.Help(Session.Balance, CultureInfo.CurrentUICulture);
 
     private string Stop => !Session.IsStopped ? "" : StudioStops.Of(Session.Stops, CultureInfo.CurrentUICulture);
@@ -143,5 +145,5 @@ public partial class StudioPage
     }
 
     // Said once a move is over, not while it goes on.
-    private void Settle() => _said = Stop.Length > 0 ? $"{Verdict} {Stop}" : Verdict;
+    private void Settle() => _said = string.Join(' ', new[] { Verdict, Shape, Stop }.Where(s => s.Length > 0));
 }
