@@ -44,7 +44,8 @@ public partial class StudioPage
 
     private string Description => $"{PostureNames.Of(Session.Posture.Key, CultureInfo.CurrentUICulture)}. {PostureDescription.Of(Session.Settled, CultureInfo.CurrentUICulture)}";
 
-    private bool IsNotAllowed => Session.Posture.HasHeadWeight && Desk.School.Policy.HeadWeight == PolicyChoice.NotAllowed;
+    private bool IsNotAllowed => (Session.Posture.HasHeadWeight && Desk.School.Policy.HeadWeight == PolicyChoice.NotAllowed)
+        || (Session.Settled.IsInverted && Desk.School.Policy.Inversion == PolicyChoice.NotAllowed);
 
     private BodyDirection PlanTop => BalanceSide.Direction(Session.Settled.Body.Skeleton.Frame(SegmentKind.MiddleTrunk, Side.Middle), new(1, 0));
 
