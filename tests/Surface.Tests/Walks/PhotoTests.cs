@@ -43,7 +43,7 @@ public sealed class PhotoTests(Browser browser, PhotoHost host) : IClassFixture<
 
         var sent = frames.Sum(f => f.Length) + bodies.Sum(b => b.Length);
         Assert.NotEmpty(frames);
-        Assert.True(sent < 60_000, $"{sent} bytes were sent of a picture of {picture.Length}.");
+        Assert.True(sent < 20_000, $"{sent} bytes were sent of a picture of {picture.Length}.");
         foreach (var text in frames.Concat(bodies).Select(Encoding.Latin1.GetString))
         {
             Assert.DoesNotContain("amelia", text);
