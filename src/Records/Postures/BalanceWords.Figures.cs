@@ -6,7 +6,7 @@ namespace Slantwise.Records.Postures;
 
 public static partial class BalanceWords
 {
-    /// <summary>Every side it could tip over, by name, the weakest first.</summary>
+    /// <summary>Every side it could tip over, by name, the weakest first; the rounded corners of prints are left out.</summary>
     /// <param name="settled">On the floor.</param>
     /// <param name="balance">Its balance.</param>
     /// <param name="culture">The reader's language.</param>
@@ -14,10 +14,15 @@ public static partial class BalanceWords
     public static IReadOnlyList<NamedSide> Sides(SettledPosture settled, PostureBalance balance, CultureInfo culture)
     {
         var (margin, contacts, trunk) = (balance.Whole.Margin, Contacts(settled), Trunk(settled));
-        return [.. margin.Edges.Select((edge, i) => new NamedSide(Side(BalanceSide.Of(edge, contacts, trunk), culture), edge, i == margin.WeakestEdge))
-            .GroupBy(s => s.Name).Select(sides => sides.MinBy(s => (!s.IsWeakest, s.Edge.MarginH))!)
+        return [.. margin.Edges.Select((edge, i) => (Side: BalanceSide.Of(edge, contacts, trunk), Edge: edge, IsWeakest: i == margin.WeakestEdge))
+            .Where(s => s.IsWeakest || !s.Side.IsCorner).GroupBy(s => Place(s.Side))
+            .Select(sides => sides.MinBy(s => (!s.IsWeakest, s.Edge.MarginH))).Select(s => new NamedSide(Side(s.Side, culture), s.Edge, s.IsWeakest))
             .OrderByDescending(s => s.IsWeakest).ThenBy(s => s.Edge.MarginH)];
     }
+
+    // Sides along the same end of a left and a right part are one place: the heels, whether of one foot or from foot to foot.
+    private static object Place(BalanceSide side) => side.First.Part != side.Second.Part ? (side.First, side.Second)
+        : side.End != PrintEnd.Side ? (side.First.Part, side.End) : (side.First.Part, side.Towards);
 
     /// <summary>What each contact carries, in words: "left hand: 31 % of the weight", with bounds where statics alone does not decide.</summary>
     /// <param name="settled">On the floor.</param>

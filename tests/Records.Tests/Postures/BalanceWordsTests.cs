@@ -17,7 +17,7 @@ public sealed class BalanceWordsTests
         // and farther from the toes and from the outer edges of two feet.
         var settled = TwoFeet.Settle();
         var balance = PostureBalance.Of(settled);
-        Assert.Equal("Held, with room to spare. It would tip over the heels first.", BalanceWords.Verdict(settled, balance, English));
+        Assert.Equal("Held, with room to spare. It would first tip over the heels.", BalanceWords.Verdict(settled, balance, English));
         Assert.Equal("Se mantiene, con margen. Primero se volcaría sobre los talones.", BalanceWords.Verdict(settled, balance, Spanish));
     }
 

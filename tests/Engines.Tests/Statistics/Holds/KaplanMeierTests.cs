@@ -173,7 +173,7 @@ public sealed class KaplanMeierTests
     }
 
     [Theory]
-    [InlineData(0, 0.9)]
+    [InlineData(-1, 0.9)]
     [InlineData(double.NaN, 0.9)]
     [InlineData(5, 1)]
     public void Of_OutsideItsRange_Throws(double heldS, double confidence) =>
