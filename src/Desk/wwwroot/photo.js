@@ -232,6 +232,7 @@ export function attach(root, page) {
   });
   on(root, 'focusout', event => { if (event.target.matches?.('[data-mark]') && !pressed) hideLoupe(); });
   on(root, 'click', async event => {
+    if (event.target.closest('[data-answer]')) root.querySelector('.photo-answer').scrollIntoView({ block: 'start' });
     const begin = event.target.closest('[data-begin]');
     if (begin) {
       // The question takes less room than what was asked first: the picture comes up to it. By keys, the focus goes along.

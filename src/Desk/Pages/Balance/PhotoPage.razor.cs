@@ -26,6 +26,10 @@ public sealed partial class PhotoPage : DeskPage, IAsyncDisposable
 
     private PhotoText Text => new(_session);
 
+    // In a second round the first one's answer must not lead the hand, and below the floor there is none to draw.
+    private MarkedBalance? Drawn =>
+        (View.RoundCount > 1 && View.Current is not null) || _balance?.Cautions.Contains(MarkedCaution.BelowFloor) == true ? null : _balance;
+
     /// <summary>A picture is shown in the browser; this is all the program learns of it.</summary>
     [JSInvokable]
     public void PictureShown(int number, double widthPx, double heightPx)
