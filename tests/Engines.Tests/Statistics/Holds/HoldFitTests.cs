@@ -147,6 +147,22 @@ public sealed class HoldFitTests
     }
 
     [Fact]
+    public void Fit_FourAlikePupils_HasTheErrorOfFittingAnewWithoutEach()
+    {
+        // With pupils so alike one step of Newton's method is as good as a whole fit, and four of them tell (n − 1)/n from 1.
+        var holds = Enumerable.Range(0, 4).SelectMany(p => Enumerable.Range(1, 60).Select(i =>
+        {
+            var time = Math.Exp(2 + .02 * p + .6 * Math.Log(i / (61.0 - i)));
+            return new GroupedHold(time > 15 ? new(15, null) : new(time - .2, time + .2), 0, p);
+        })).ToList();
+        var fit = HoldFit.Fit(HoldLaw.LogLogistic, holds, 1);
+        var without = Enumerable.Range(0, 4).Select(p => HoldFit.Fit(HoldLaw.LogLogistic, holds.Where(h => h.Pupil != p).ToList(), 1).Curves!.ScaleOf(0).ValueNats).ToList();
+        var error = Math.Sqrt(3 / 4.0 * without.Sum(w => (w - without.Average()) * (w - without.Average())));
+        Assert.Equal(error, fit.Curves!.ScaleOf(0).ErrorNats, .01 * error);
+        Assert.Equal(HoldCautions.FewPupils, fit.Cautions);
+    }
+
+    [Fact]
     public void Fit_HoldsThatCannotTell_SaysWhy()
     {
         HoldCautions Of(int groups, params GroupedHold[] holds)
