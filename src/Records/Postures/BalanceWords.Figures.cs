@@ -58,7 +58,7 @@ public static partial class BalanceWords
     public static string Basis(LoadBasis basis, CultureInfo culture) => Text($"Basis{basis}", culture);
 
     /// <summary>The shape of the base: broad, narrow, or turning into a line.</summary>
-    /// <param name="narrownessFraction">Smallest width over longest side, 0 to 1. Own steps: a third and a sixth.</param>
+    /// <param name="narrownessFraction">Smallest width over greatest length, 0 to 1. Own steps: a third and a sixth.</param>
     /// <param name="culture">The reader's language.</param>
     public static string Narrowness(double narrownessFraction, CultureInfo culture) => Text(Step(narrownessFraction, "Narrow"), culture);
 
