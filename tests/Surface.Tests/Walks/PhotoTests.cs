@@ -91,7 +91,7 @@ public sealed class PhotoTests(Browser browser, PhotoHost host) : IClassFixture<
     [Fact]
     public async Task Walk_TwoDrawnPictures_OneAnswer()
     {
-        var page = await browser.NewPageAsync();
+        var page = await browser.NewPageAsync(new() { Locale = "en-GB", ReducedMotion = ReducedMotion.Reduce });
         await OpenAsync(page, host.Served);
         foreach (var isFront in new[] { false, true })
         {
@@ -207,6 +207,8 @@ public sealed class PhotoTests(Browser browser, PhotoHost host) : IClassFixture<
         var page = await browser.NewPageAsync(new()
         {
             ViewportSize = new() { Width = widthPx, Height = 800 }, Locale = language, ColorScheme = isDark ? ColorScheme.Dark : ColorScheme.Light,
+            // A button on its way from one colour to another has neither's contrast.
+            ReducedMotion = ReducedMotion.Reduce,
         });
         await OpenAsync(page, host.Served);
         await SeriousOnAsync(page, "empty");

@@ -83,7 +83,6 @@ public sealed class PhotoText(PhotoSession session)
                 MarkedCaution.FloorAslant => PhotoWords.Say("CautionFloorAslant", Deg(Math.Abs(balance.Tilt.FloorTiltRad))),
                 _ => PhotoWords.Say($"Caution{caution}"),
             };
-        if (view.Touching.Any(t => ContactPatch.IsHead(t.Part))) yield return PhotoWords.Say("CautionHead");
     }
 
     /// <summary>What is still missing for an answer.</summary>
