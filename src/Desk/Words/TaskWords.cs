@@ -31,4 +31,12 @@ public static class TaskWords
     /// <summary>A demand on the body.</summary>
     /// <param name="demand">Any demand.</param>
     public static string Of(BodyDemand demand) => DeskWords.Say("Demand" + demand);
+
+    /// <summary>What a level's picture asks of the body beyond what its author ticked; none where it adds nothing.</summary>
+    /// <param name="level">Any level.</param>
+    public static string? ShownToo(Level level)
+    {
+        var added = PostureDemands.Of(level).Except(level.Demands).Select(Of).ToList();
+        return added.Count == 0 ? null : DeskWords.Say("PictureAsksToo", string.Join(", ", added));
+    }
 }

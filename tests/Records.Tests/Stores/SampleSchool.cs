@@ -25,7 +25,7 @@ internal sealed class SampleSchool
             Cues = ["Eyes on a point", "Hüfte über dem Fuß"], Caution = "Clear floor.",
             Levels =
             [
-                new Level { Id = IdOf(idsFrom * 100 + 31), Name = "arms out", Dose = new Dose(DoseKind.HoldS, 5m) },
+                new Level { Id = IdOf(idsFrom * 100 + 31), Name = "arms out", Dose = new Dose(DoseKind.HoldS, 5m), Posture = "one-foot-arms-out" },
                 new Level { Id = IdOf(idsFrom * 100 + 32), Name = "eyes closed", Dose = new Dose(DoseKind.HoldS, 7.5m), Demands = [BodyDemand.HandWeight, BodyDemand.Impact] },
             ],
         };

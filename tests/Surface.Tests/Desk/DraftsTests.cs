@@ -2,6 +2,7 @@ using System.Text.Json;
 using Slantwise.Desk.Pages.Lessons;
 using Slantwise.Desk.Pages.Sheets;
 using Slantwise.Desk.Pages.Tasks;
+using Slantwise.Desk.Words;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
@@ -25,13 +26,23 @@ public sealed class DraftsTests
         Levels =
         [
             Level(3, "arms out", 5m),
-            Level(4, "arms crossed", 7.5m),
+            Level(4, "arms crossed", 7.5m) with { Posture = "stork" },
             Level(5, "hands and head", 3m) with { Demands = [BodyDemand.Inversion, BodyDemand.HeadWeight] },
         ],
     };
 
     [Fact]
     public void TaskDraft_WithNothingTyped_GivesTheTaskBack() => AssertSame(Balance, TaskDraft.Of(Balance).ToTask());
+
+    [Fact]
+    public void ShownToo_OfAPicture_NamesOnlyWhatIsNotTicked()
+    {
+        var level = Level(6, "as shown", 3m) with { Posture = "handstand", Demands = [BodyDemand.Inversion] };
+        var said = TaskWords.ShownToo(level)!;
+        Assert.Contains(TaskWords.Of(BodyDemand.HandWeight), said);
+        Assert.DoesNotContain(TaskWords.Of(BodyDemand.Inversion), said);
+        Assert.Null(TaskWords.ShownToo(level with { Demands = [BodyDemand.Inversion, BodyDemand.HandWeight] }));
+    }
 
     [Fact]
     public void TaskDraft_WithoutAnAmount_HasADoseOfNothing()

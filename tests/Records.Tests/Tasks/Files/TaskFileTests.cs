@@ -17,7 +17,7 @@ public sealed class TaskFileTests
           "cues": ["My body is one straight line."],
           "levels": [
             { "id": "019ba208-1f94-745b-9a9f-2edc0b9ca147", "name": "On the knees", "dose": {"holdS": 5} },
-            { "id": "019ba208-1f95-7ccf-8aad-f0ce48ea4781", "name": "On the feet", "dose": {"holdS": 5}, "demands": ["handWeight"] },
+            { "id": "019ba208-1f95-7ccf-8aad-f0ce48ea4781", "name": "On the feet", "dose": {"holdS": 5}, "demands": ["handWeight"], "posture": "side-support" },
           ]
         }
         """;
@@ -34,6 +34,7 @@ public sealed class TaskFileTests
         Assert.Equal("", reading.Task.Purpose);
         Assert.Equal([new Dose(DoseKind.HoldS, 5), new Dose(DoseKind.HoldS, 5)], reading.Task.Levels.Select(l => l.Dose));
         Assert.Equal([BodyDemand.HandWeight], reading.Task.Levels[1].Demands);
+        Assert.Equal([null, "side-support"], reading.Task.Levels.Select(l => l.Posture));
     }
 
     [Theory]
@@ -107,7 +108,7 @@ public sealed class TaskFileTests
         && one.Cues.SequenceEqual(other.Cues)
         && one.Levels.Count == other.Levels.Count
         && one.Levels.Zip(other.Levels).All(pair =>
-            (pair.First.Id, pair.First.Name, pair.First.Dose) == (pair.Second.Id, pair.Second.Name, pair.Second.Dose)
+            (pair.First.Id, pair.First.Name, pair.First.Dose, pair.First.Posture) == (pair.Second.Id, pair.Second.Name, pair.Second.Dose, pair.Second.Posture)
             && pair.First.Demands.SequenceEqual(pair.Second.Demands));
 
     private static Gen<MovementTask> Tasks()
@@ -118,7 +119,8 @@ public sealed class TaskFileTests
             from kind in Gen.Enum<DoseKind>()
             from hundredths in Gen.Int[1, 60_000]
             from demands in Gen.Enum<BodyDemand>().Array[0, 3]
-            select new Level { Id = id, Name = name, Dose = new Dose(kind, hundredths / 100m), Demands = demands };
+            from posture in Gen.Int[0, 2].Select(pick => new[] { null, "stork", "no-such-posture" }[pick])
+            select new Level { Id = id, Name = name, Dose = new Dose(kind, hundredths / 100m), Demands = demands, Posture = posture };
         return
             from id in Gen.Guid.Where(id => id != Guid.Empty)
             from words in Gen.Select(Words, Words, Words)
