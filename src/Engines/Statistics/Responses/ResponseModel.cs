@@ -27,11 +27,14 @@ public static class ResponseModel
         var told = 0.0;
         void Tell(double done) => work.Progress?.Report(new(told = Math.Max(told, done)));
 
-        var hasLessons = data.Trials.Select(t => t.Lesson).Distinct().Skip(1).Any();
+        var hasGrowth = options.HasGrowth && data.Trials.Select(t => t.Lesson).Distinct().Skip(1).Any();
         var isUsed = UsedLevels(data, options);
-        var table = TermTable.Of(data, options, hasLessons, j => isUsed[j]);
-        var design = BorderDesign.Of(data, options, hasLessons && options.HasGrowth, table.Shape.IsUsed, j => isUsed[j]);
-        IAbilityKernel Kernel() => new StillPupil(table, design.Layout, design.Covariates, GaussHermite.Of(options.NodeCount));
+        var table = TermTable.Of(data, options, hasGrowth || options.DriftSdLogits > 0, j => isUsed[j]);
+        var design = BorderDesign.Of(data, options, hasGrowth, table.Shape.IsUsed, j => isUsed[j]);
+        var rule = GaussHermite.Of(options.NodeCount);
+        IAbilityKernel Kernel() => table.StateCount > 0
+            ? new WanderingPupil(table, design.Layout, design.Covariates, rule, options.DriftSdLogits)
+            : new StillPupil(table, design.Layout, design.Covariates, rule, options.DriftSdLogits);
 
         var search = new BorderSearch(table, design, options, new(table, design.Layout, work, Kernel));
         var scales = new ScaleSearch(search, options, d => Tell(0.4 * d));

@@ -16,6 +16,7 @@ internal static class PlainComparison
 
         var information = plain.Information(border);
         var covariance = information.Inverse();
+        Assert.True(!fit.Cautions.HasFlag(ResponseCaution.NotConverged), $"{fit.DistanceSd} after {fit.RoundCount}: {string.Join("; ", data.Trials)} {string.Join(",", border)}");
         // How far the plain version would still go, in its own standard errors.
         var gradient = Vector<double>.Build.Dense(plain.Gradient(border));
         Assert.Equal(0, Math.Sqrt(Math.Abs(gradient * covariance * gradient)), tolerance);

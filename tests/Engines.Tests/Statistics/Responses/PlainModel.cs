@@ -9,7 +9,7 @@ namespace Slantwise.Engines.Tests.Statistics.Responses;
 /// </summary>
 internal sealed class PlainModel
 {
-    private const int GridCount = 241;
+    private const int GridCount = 141;
 
     private readonly ResponseData _data;
     private readonly ResponseOptions _options;
@@ -114,27 +114,63 @@ internal sealed class PlainModel
                 }
             }
         }
+        // What is assumed about the slope of timed holds vanishes at 0.
+        var avoidsZero = _hasTimes ? Math.Log(border[SlopePlace]) : 0;
         var off = Vector<double>.Build.Dense(border) - mean;
-        return -0.5 * (off * covariance.Inverse() * off) - 0.5 * Math.Log(covariance.Determinant()) - size / 2.0 * Math.Log(2 * Math.PI);
+        return avoidsZero - 0.5 * (off * covariance.Inverse() * off) - 0.5 * Math.Log(covariance.Determinant()) - size / 2.0 * Math.Log(2 * Math.PI);
+    }
+
+    /// <summary>Mean and standard deviation of a pupil's own part of ability in a lesson, the border known.</summary>
+    public (double Mean, double Sd) Ability(int pupil, int lesson, double[] border)
+    {
+        var last = Math.Max(lesson, _data.Trials.Max(t => t.Lesson));
+        var (grid, step) = Grid(last);
+        var mass = Start(grid, step);
+        for (var l = 0; l <= lesson; l++) mass = Through(mass, grid, step, pupil, l, border, l < lesson);
+        var after = grid.Select(_ => 1.0).ToArray();
+        for (var l = last; l > lesson; l--)
+        {
+            after = Through(after, grid, step, pupil, l, border, false);
+            if (_options.DriftSdLogits > 0) after = Stepped(after, grid, step);
+        }
+        var sum = mass.Zip(after, (m, a) => m * a).Sum();
+        var mean = grid.Select((x, g) => x * mass[g] * after[g]).Sum() / sum;
+        return (mean, Math.Sqrt(grid.Select((x, g) => (x - mean) * (x - mean) * mass[g] * after[g]).Sum() / sum));
     }
 
     /// <summary>A pupil's likelihood: forwards through the lessons over a grid of abilities, each lesson a step of the walk.</summary>
     private double LogIntegral(int pupil, double[] border)
     {
-        var sd = _options.AbilitySdLogits!.Value;
         var last = _data.Trials.Max(t => t.Lesson);
-        var reach = 7 * Math.Sqrt(sd * sd + last * _options.DriftSdLogits * _options.DriftSdLogits);
+        var (grid, step) = Grid(last);
+        var mass = Start(grid, step);
+        for (var lesson = 0; lesson <= last; lesson++) mass = Through(mass, grid, step, pupil, lesson, border, lesson < last);
+        return Math.Log(mass.Sum());
+    }
+
+    private (double[] Points, double Step) Grid(int lessons)
+    {
+        var reach = 7 * Math.Sqrt(Math.Pow(_options.AbilitySdLogits!.Value, 2) + lessons * Math.Pow(_options.DriftSdLogits, 2));
         var step = 2 * reach / (GridCount - 1);
-        var grid = Enumerable.Range(0, GridCount).Select(g => -reach + g * step).ToArray();
-        var mass = grid.Select(x => Density(x, sd) * step).ToArray();
-        for (var lesson = 0; ; lesson++)
-        {
-            for (var g = 0; g < GridCount; g++)
-                foreach (var trial in _data.Trials) if (trial.Pupil == pupil && trial.Lesson == lesson) mass[g] *= Likelihood(trial, grid[g], border);
-            if (lesson == last) return Math.Log(mass.Sum());
-            if (_options.DriftSdLogits == 0) continue;
-            mass = [.. grid.Select(to => grid.Select((from, g) => mass[g] * Density(to - from, _options.DriftSdLogits)).Sum() * step)];
-        }
+        return ([.. Enumerable.Range(0, GridCount).Select(g => -reach + g * step)], step);
+    }
+
+    private double[] Start(double[] grid, double step) => [.. grid.Select(x => Density(x, _options.AbilitySdLogits!.Value) * step)];
+
+    private double[] Through(double[] mass, double[] grid, double step, int pupil, int lesson, double[] border, bool hasNext)
+    {
+        double[] seen = [.. mass];
+        foreach (var trial in _data.Trials.Where(t => t.Pupil == pupil && t.Lesson == lesson))
+            for (var g = 0; g < seen.Length; g++) seen[g] *= Likelihood(trial, grid[g], border);
+        return hasNext && _options.DriftSdLogits > 0 ? Stepped(seen, grid, step) : seen;
+    }
+
+    private double[] Stepped(double[] mass, double[] grid, double step)
+    {
+        var reached = new double[mass.Length];
+        for (var a = 0; a < reached.Length; a++)
+            for (var b = 0; b < reached.Length; b++) reached[a] += mass[b] * Density(grid[a] - grid[b], _options.DriftSdLogits) * step;
+        return reached;
     }
 
     private double Likelihood(ResponseTrial trial, double ability, double[] border)

@@ -56,21 +56,24 @@ internal sealed class BorderSearch(TermTable table, BorderDesign design, Respons
 
     private (BorderPoint Point, double[] Gradient) Evaluate(double[] border, PupilPoint pupils, Scales scales, int round)
     {
-        var shape = table.Shape.At(design.Layout.HasShape ? pupils.Rows[design.Layout.ShapeRow] : 1);
+        var slope = design.Layout.HasShape ? pupils.Rows[design.Layout.ShapeRow] : 1;
+        var shape = table.Shape.At(slope);
         if (double.IsNegativeInfinity(shape.Value))
             return (new(scales, border, pupils, Factored([1], 1), double.NegativeInfinity, double.NegativeInfinity, default, round, double.PositiveInfinity), []);
 
         var sums = rounds.Sum(pupils);
         var byRow = (double[])sums.Gradient.Clone();
+        var away = design.Layout.HasShape && !options.IsFlat ? HoldShape.AwayFromZero(slope) : default;
         if (design.Layout.HasShape)
         {
-            byRow[design.Layout.ShapeRow] += shape.First;
-            sums.Information[design.Layout.ShapeRow * (design.Layout.RowCount + 1)] -= shape.Second;
+            byRow[design.Layout.ShapeRow] += shape.First + away.First;
+            sums.Information[design.Layout.ShapeRow * (design.Layout.RowCount + 1)] -= shape.Second + away.Second;
         }
         var gradient = design.ToBorder(byRow);
         var information = design.ToBorderInformation(sums.Information);
         var logLikelihood = sums.LogLikelihood + shape.Value;
         var (logPrior, residualSlope) = design.Prior.AddTo(border, scales.Residual, gradient, information);
+        logPrior += away.Value;
         return (new(scales, border, pupils, Factored(information, border.Length), logLikelihood + logPrior, logLikelihood, new(sums.SpreadSlope, residualSlope), round, double.PositiveInfinity), gradient);
     }
 

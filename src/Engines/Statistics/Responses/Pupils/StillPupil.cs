@@ -17,10 +17,12 @@ internal sealed class StillPupil : IAbilityKernel
     private readonly double[] _nodes, _logWeights, _odds, _chances, _abilities, _abilityOdds;
     private readonly LogProduct[] _logs;
     private readonly int _lanes;
+    private readonly double _stepSd;
 
-    public StillPupil(TermTable table, RowLayout layout, double[][] covariates, GaussHermite rule)
+    public StillPupil(TermTable table, RowLayout layout, double[][] covariates, GaussHermite rule, double stepSd)
     {
         (_table, _layout, _covariates) = (table, layout, covariates);
+        _stepSd = stepSd;
         // Lanes are filled up to a multiple of four by nodes that do not count.
         _lanes = (rule.Nodes.Length + 3) / 4 * 4;
         _nodes = [.. rule.Nodes, .. new double[_lanes - rule.Nodes.Length]];
@@ -55,7 +57,8 @@ internal sealed class StillPupil : IAbilityKernel
             centred[q] = Math.Sqrt(Rows.Weights[q]) * (_abilities[q] - mean);
             variance += centred[q] * centred[q];
         }
-        return new(mean, variance, Rows.CovarianceWith(centred));
+        // Ability may wander after the one lesson there was.
+        return new(mean, variance + lesson * _stepSd * _stepSd, Rows.CovarianceWith(centred));
     }
 
     private double Integrate(int pupil, PupilPoint point, out double mode)

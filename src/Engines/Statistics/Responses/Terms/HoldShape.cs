@@ -11,10 +11,17 @@ internal sealed class HoldShape
     /// <summary>Whether any fall was timed.</summary>
     public bool IsUsed => _pieces.Length > 0;
 
+    /// <summary>
+    /// What is assumed about the slope beyond its normal prior, as a log density and two derivatives: it vanishes at 0, by a factor of the slope itself. Among falls
+    /// after the first moment a slope of 0 is possible, and a handful of them would otherwise end there. Source: [Chung2013] for the device (from memory).
+    /// </summary>
+    public static (double Value, double First, double Second) AwayFromZero(double slope) => (Math.Log(slope), 1 / slope, -1 / (slope * slope));
+
     /// <summary>Value and two derivatives; minus infinity where the slope is not above 0, for then longer holds would not be harder.</summary>
     public (double Value, double First, double Second) At(double slope)
     {
-        if (_pieces.Length > 0 && !(slope > 0)) return (double.NegativeInfinity, 0, 0);
+        if (_pieces.Length == 0) return (0, 0, 0);
+        if (!(slope > 0)) return (double.NegativeInfinity, 0, 0);
         double value = 0, first = 0, second = 0;
         foreach (var (a, b, weight) in _pieces)
         {
