@@ -1,0 +1,72 @@
+using System.CommandLine;
+using Slantwise.Engines.Statistics.Responses;
+using Slantwise.Host.Studies;
+
+namespace Slantwise.Host.Commands;
+
+/// <summary><c>fit</c>: the response model fitted to plain tables.</summary>
+internal static class FitCommand
+{
+    public static Command Of(GlobalOptions options)
+    {
+        var trials = File("--trials", "OptionTrials", isRequired: true);
+        var levels = File("--levels", "OptionLevels");
+        var predictions = File("--predictions", "OptionPredictions");
+        var covariates = new Option<string?>("--covariates") { Description = StudyWords.Say("OptionCovariates"), HelpName = "A,B" };
+        var priors = new Option<string>("--priors") { Description = StudyWords.Say("OptionPriors"), DefaultValueFactory = _ => "standard" };
+        priors.AcceptOnlyFromAmong("standard", "flat");
+        var scales = new Option<string>("--scales") { Description = StudyWords.Say("OptionScales"), DefaultValueFactory = _ => "estimated" };
+        scales.AcceptOnlyFromAmong("fixed", "estimated");
+        var abilitySd = Number("--ability-sd", "OptionAbilitySd");
+        var residualSd = Number("--residual-sd", "OptionResidualSd");
+        var drift = Number("--drift", "OptionDrift");
+        var isStill = new Option<bool>("--no-growth") { Description = StudyWords.Say("OptionNoGrowth") };
+        var nodes = new Option<int>("--nodes") { Description = StudyWords.Say("OptionNodes"), HelpName = "N", DefaultValueFactory = _ => 7 };
+        var at = new Option<int?>("--at") { Description = StudyWords.Say("OptionAt"), HelpName = "LESSON" };
+        var hasChances = new Option<bool>("--chances") { Description = StudyWords.Say("OptionChances") };
+        var command = new Command("fit", StudyWords.Say("FitHelp"))
+        {
+            trials, levels, predictions, covariates, priors, scales, abilitySd, residualSd, drift, isStill, nodes, at, hasChances,
+        };
+        command.SetAction(async (parsed, cancel) =>
+        {
+            var isFixed = parsed.GetValue(scales) == "fixed";
+            var standard = ResponsePriors.Standard;
+            var isFlat = parsed.GetValue(priors) == "flat";
+            double? SdOf(Option<double?> option, double usual)
+            {
+                if (!isFixed && parsed.GetValue(option) is not null) throw StudyRefusal.Of("ScaleNotFixed", option.Name);
+                return isFixed ? Within(parsed, option, 0.01, 10) ?? usual : null;
+            }
+            var how = new ResponseOptions
+            {
+                IsFlat = isFlat,
+                AbilitySdLogits = SdOf(abilitySd, standard.Ability!.Value.MedianLogits),
+                ResidualSdLogits = SdOf(residualSd, standard.Residual!.Value.MedianLogits),
+                // Nothing is assumed, so nobody wanders either.
+                DriftSdLogits = Within(parsed, drift, 0, 4) ?? (isFlat ? 0 : new ResponseOptions().DriftSdLogits),
+                HasGrowth = !parsed.GetValue(isStill),
+                NodeCount = parsed.GetValue(nodes) is >= 3 and <= 61 and var n ? n : throw StudyRefusal.Of("OptionRange", nodes.Name, parsed.GetValue(nodes), 3, 61),
+            };
+            var named = (parsed.GetValue(covariates) ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+            if (isFlat && named.Length > 0) throw StudyRefusal.Of("CovariatesUnusedWhenFlat");
+
+            var study = await TrialStudy.ReadAsync(parsed.GetRequiredValue(trials)!, parsed.GetValue(levels), parsed.GetValue(predictions), named, cancel);
+            var fit = ResponseModel.Fit(study.Data, how, new ResponseWork(Environment.ProcessorCount, Cancellation: cancel));
+            var lesson = parsed.GetValue(at) ?? study.FirstLesson + fit.LastLesson;
+            if (lesson < study.FirstLesson) throw StudyRefusal.Of("LessonBeforeFirst", lesson, study.FirstLesson);
+            var answer = new FitAnswer(study, how, fit, lesson, named, parsed.GetValue(hasChances));
+            StudyAnswer.Say(parsed, options, study.Notes, answer.Lines, () => answer.Json);
+            return 0;
+        });
+        return command;
+    }
+
+    private static Option<string?> File(string name, string key, bool isRequired = false) =>
+        new(name) { Description = StudyWords.Say(key), HelpName = "FILE", Required = isRequired };
+
+    private static Option<double?> Number(string name, string key) => new(name) { Description = StudyWords.Say(key), HelpName = "SD" };
+
+    private static double? Within(ParseResult parsed, Option<double?> option, double least, double most) =>
+        parsed.GetValue(option) is not { } value ? null : value >= least && value <= most ? value : throw StudyRefusal.Of("OptionRange", option.Name, value, least, most);
+}
