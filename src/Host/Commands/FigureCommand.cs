@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text;
 using Slantwise.Engines.Drawing;
+using Slantwise.Engines.Mechanics.Postures;
 using Slantwise.Host.Answers;
 using Slantwise.Host.Postures;
 using Slantwise.Host.Words;
@@ -20,8 +21,8 @@ internal static class FigureCommand
     {
         var file = new Argument<string>("FILE") { Description = HostWords.Say("ArgumentPosture") };
         var output = new Option<string>("--output", "-o") { Description = HostWords.Say("OptionFigureOutput"), HelpName = "FILE", Required = true };
-        var view = new Option<string>("--view") { Description = HostWords.Say("OptionView"), DefaultValueFactory = _ => "side" };
-        view.AcceptOnlyFromAmong("side", "front", "three-quarter");
+        var view = new Option<string>("--view") { Description = HostWords.Say("OptionView"), DefaultValueFactory = _ => "clearest" };
+        view.AcceptOnlyFromAmong("clearest", "side", "front", "three-quarter");
         var size = new Option<double>("--size") { Description = HostWords.Say("OptionFigureSize"), HelpName = "MM", DefaultValueFactory = _ => 60 };
         var shows = new Option<bool>("--balance") { Description = HostWords.Say("OptionBalance") };
         var command = new Command("figure", HostWords.Say("FigureHelp")) { file, output, view, size, shows };
@@ -35,7 +36,7 @@ internal static class FigureCommand
             var posture = await PostureFile.ReadAsync(parsed.GetRequiredValue(file), PostureProblemWords.UsualCm, cancel);
             var settled = posture.Settle();
             var isShown = parsed.GetValue(shows);
-            var drawn = new FigureOptions(ViewOf(parsed.GetValue(view)!), sizeMm, sizeMm) { ShowsBase = isShown, ShowsGravity = isShown, ShowsContacts = isShown };
+            var drawn = new FigureOptions(ViewOf(parsed.GetValue(view)!, settled), sizeMm, sizeMm) { ShowsBase = isShown, ShowsGravity = isShown, ShowsContacts = isShown };
             var description = PostureDescription.Of(settled, CultureInfo.CurrentUICulture);
             var bytes = Bytes(PostureFigure.Of(settled, drawn, description).Scene, posture.Key, target);
             await File.WriteAllBytesAsync(target, bytes, cancel);
@@ -45,11 +46,12 @@ internal static class FigureCommand
         return command;
     }
 
-    private static FigureView ViewOf(string name) => name switch
+    private static FigureView ViewOf(string name, SettledPosture settled) => name switch
     {
+        "side" => FigureView.Side,
         "front" => FigureView.Front,
         "three-quarter" => FigureView.ThreeQuarter,
-        _ => FigureView.Side,
+        _ => PostureFigure.ClearestView(settled),
     };
 
     // The same scene either way.

@@ -5,18 +5,22 @@ using Slantwise.Records.Postures.Figures;
 
 namespace Slantwise.Paper.Sheets;
 
-/// <summary>The figures of the levels that show a posture, all at one scale so that they can be compared.</summary>
+/// <summary>The figures of the levels that show a posture, all from one view and at one scale so that they can be compared.</summary>
 internal sealed class LevelFigures
 {
     /// <summary>The height of a figure with its floor.</summary>
     public const double HeightMm = 26;
 
     private readonly Dictionary<string, SettledPosture> _settled = new(StringComparer.Ordinal);
+    private readonly FigureView _view;
 
     public LevelFigures(IEnumerable<OfferedLevel> offered)
     {
         foreach (var key in offered.Select(o => o.Level.Posture).OfType<string>())
             if (PostureLibrary.Find(key) is { } posture) _settled.TryAdd(key, posture.Settle());
+        // The view that is the clearest for most of them; of equals the side view.
+        var isFront = 2 * _settled.Values.Count(s => PostureFigure.ClearestView(s) == FigureView.Front) > _settled.Count;
+        _view = isFront ? FigureView.Front : FigureView.Side;
     }
 
     /// <summary>Whether any level shows one.</summary>
@@ -26,7 +30,7 @@ internal sealed class LevelFigures
     public IEnumerable<Shape> At(OfferedLevel level, double leftMm, double topMm, double widthMm)
     {
         if (level.Level.Posture is not { } key || !_settled.TryGetValue(key, out var settled)) return [];
-        var box = new FigureOptions(FigureView.Side, widthMm, HeightMm);
+        var box = new FigureOptions(_view, widthMm, HeightMm);
         var drawn = PostureFigure.Of(settled, box with { StatureMm = PostureFigure.FittingMm([.. _settled.Values], box) }, "");
         return drawn.Scene.Shapes.Select(shape => ShapeMove.By(shape, leftMm, topMm));
     }

@@ -88,6 +88,16 @@ public class SvgWriterTests
         Assert.Null(svg.Attribute("role"));
     }
 
+    [Fact]
+    public void Write_OutlineWithAnInside_IsFilledOverItsStroke()
+    {
+        var edged = new Pen().MoveTo(1, 1).LineTo(9, 1).LineTo(5, 9).Close().Stroke(1, Tone.Ink) with { Inside = Tone.Ground };
+        var path = XElement.Parse(SvgWriter.Write(new Scene(10, 10, [edged], ""))).Element(Svg + "path")!;
+        Assert.Equal("stroke", path.Attribute("paint-order")!.Value);
+        Assert.StartsWith("var(--tone-ground,", path.Attribute("fill")!.Value);
+        Assert.StartsWith("var(--tone-ink,", path.Attribute("stroke")!.Value);
+    }
+
     [Theory]
     [InlineData(0, 10, 1)]
     [InlineData(10, double.NaN, 1)]

@@ -15,6 +15,9 @@ internal sealed class GreyPage
     /// <summary>How much of the page is as dark as the darkest print of our ink, in square millimetres.</summary>
     public double InkMm2 => _pixels.Sum(p => (255.0 - p) / (255 - Darkest)) / (_pxPerMm * _pxPerMm);
 
+    /// <summary>The grey of a place, 0 for black, 255 for paper.</summary>
+    public int GreyAt(double xMm, double yMm) => _pixels[(int)(yMm * _pxPerMm) * _width + (int)(xMm * _pxPerMm)];
+
     private int Darkest => _pixels.Min() is var d && d < 250 ? d : 0;
 
     // A binary grey map: "P5", width, height, deepest value, one white space, then a byte a pixel.

@@ -110,6 +110,10 @@ public sealed partial class PdfWriterTests
         Assert.Equal(20, Ink(With(new Line(10, 20, 30, 20, 1, Tone.Ink))), 0.5);
         Assert.Equal(12, Ink(With(new Line(10, 20, 31, 20, 1, Tone.Ink, IsDashed: true))), 0.5);
         Assert.Equal(0, Ink(With(new Box(10, 10, 10, 10, Tone.Ground))), 0.01);
+        // Of a stroke 2 wide around a square of 10 the outer half shows: 4 · 10 · 1 and four round corners, π · 1².
+        var square = new Pen().MoveTo(10, 10).LineTo(20, 10).LineTo(20, 20).LineTo(10, 20).Close().Stroke(2, Tone.Ink);
+        Assert.Equal(40 + Math.PI, Ink(With(square with { Inside = Tone.Ground })), 1.0);
+        Assert.Equal(140 + Math.PI, Ink(With(square with { Inside = Tone.Ink })), 1.5);
     }
 
     [Fact]

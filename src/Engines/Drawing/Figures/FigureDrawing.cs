@@ -58,7 +58,8 @@ public static class FigureDrawing
         foreach (var leg in body.Limbs.Where(l => !l.IsArm))
         {
             // A thigh that is folded up behind the trunk is hidden by it.
-            if (Flat.Dot(Middle(chest) - Middle(hips), Flat.Of(leg.Upper[^1]) - Flat.Of(leg.Upper[0])) > 0) continue;
+            var (spine, thigh) = (Middle(chest) - Middle(hips), Flat.Of(leg.Upper[^1]) - Flat.Of(leg.Upper[0]));
+            if (Flat.Dot(spine, thigh) > .5 * spine.Length * thigh.Length) continue;
             var root = new FigurePath();
             RoundHull.Add(root, leg.Upper[0].Towards(leg.Upper[^1], .2 * leg.ClothedFraction), leg.Upper[0].Towards(leg.Upper[^1], .6 * leg.ClothedFraction));
             lower.Fill(root, kit.Shorts);

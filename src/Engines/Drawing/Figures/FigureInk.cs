@@ -12,5 +12,8 @@ public readonly record struct FigureInk(double LineMm)
     /// <param name="statureMm">How tall the standing body would be drawn.</param>
     public static FigureInk Of(double statureMm) => new(Math.Max(FinestMm, .022 * Math.Pow(statureMm, .75)));
 
+    /// <summary>How far a wall's strokes reach behind it.</summary>
+    public double WallMm => 4.7 * LineMm;
+
     internal double GapMm => .8 * LineMm;
 }

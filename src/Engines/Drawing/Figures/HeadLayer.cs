@@ -56,7 +56,10 @@ internal sealed class HeadLayer
         {
             var hair = new FigurePath();
             Cap(hair, axis, cosine);
-            if (!hair.IsEmpty) layer.Fill(hair, FigureKit.Hair);
+            if (hair.IsEmpty) continue;
+            layer.Fill(hair, FigureKit.Hair);
+            // Joined to the edge of the head: two fills that only touch leave a hair's breadth of light between them.
+            layer.Line(hair, FigureKit.Hair, .6 * ink.LineMm);
         }
         Face(layer, ink, sizeMm);
         return layer;
@@ -66,7 +69,7 @@ internal sealed class HeadLayer
     {
         foreach (var left in (ReadOnlySpan<int>)[1, -1])
         {
-            var eye = new Ball(.9, .4 * left, .08).Unit();
+            var eye = new Ball(.88, .46 * left, .1).Unit();
             if (Ball.Dot(eye, _viewer) > .22) layer.Fill(Dot(eye, .115 * sizeMm), Tone.Ink);
             var ear = new Ball(-.08, left, -.12).Unit();
             if (Ball.Dot(ear, _viewer) <= .3) continue;

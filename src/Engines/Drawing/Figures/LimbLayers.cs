@@ -5,7 +5,7 @@ internal static class LimbLayers
 {
     // Our own choices, tried on the whole library: where a joint's seam disappears, and from which bend on a crease stays.
     private const double OneLayerCosine = .55;
-    private const double CreaseCosine = .1;
+    private const double CreaseCosine = .3;
     private const double ClearFromFraction = .45;
 
     public static IEnumerable<FigureLayer> Of(FigureLimb limb, FigureBody body, FigureKit kit, FigureInk ink, bool isFar, double statureMm)

@@ -56,7 +56,7 @@ internal static class StagePainter
 
     private static Spot Lower(Spot spot, FigureInk ink) => spot with { YMm = spot.YMm + FloorLines / 2 * ink.LineMm };
 
-    private static double WallDepthMm(FigureInk ink) => 3.5 * ink.LineMm;
+    private static double WallDepthMm(FigureInk ink) => ink.WallMm - FloorLines * ink.LineMm;
 
     private static void Gravity(List<Shape> to, Spot centre, Spot floor, FigureInk ink)
     {

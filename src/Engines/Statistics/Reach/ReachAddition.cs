@@ -3,7 +3,7 @@ namespace Slantwise.Engines.Statistics.Reach;
 /// <summary>Levels that would include more pupils if they were added.</summary>
 /// <param name="Candidates">Indices of the levels to add, in their order; empty where none would help.</param>
 /// <param name="IncludedCount">The expected number of pupils included with them.</param>
-/// <param name="IsExact">Whether every choice of so many was looked at; else the best one was added again and again.</param>
+/// <param name="IsExact">Whether every choice of so many was looked at: up to 12 candidates, or one level to add; else the best one was added again and again.</param>
 public sealed record ReachAddition(IReadOnlyList<int> Candidates, double IncludedCount, bool IsExact)
 {
     /// <summary>Up to so many candidates every choice is looked at.</summary>
@@ -28,11 +28,11 @@ public sealed record ReachAddition(IReadOnlyList<int> Candidates, double Include
 
         var search = new ReachSearch(pupils, sheetLevelCount, band);
         var candidateCount = levelCount - sheetLevelCount;
-        var isExact = candidateCount <= ExactCandidateCount;
+        var isExact = candidateCount <= ExactCandidateCount || addCount == 1;
         var best = new ReachAddition([], search.Included([]), isExact);
         for (var size = 1; size <= Math.Min(addCount, candidateCount); size++)
         {
-            var (chosen, includedCount) = isExact ? search.BestOf(candidateCount, size) : search.BestWith(best.Candidates, candidateCount);
+            var (chosen, includedCount) = candidateCount <= ExactCandidateCount ? search.BestOf(candidateCount, size) : search.BestWith(best.Candidates, candidateCount);
             if (includedCount < best.IncludedCount + WorthwhileCount) break;
             best = new ReachAddition(chosen, includedCount, isExact);
         }

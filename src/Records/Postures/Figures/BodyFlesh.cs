@@ -6,7 +6,7 @@ namespace Slantwise.Records.Postures.Figures;
 /// <summary>The flesh around the skeleton, as balls in statures, and how it is seen in a frame.</summary>
 /// <remarks>
 /// No table: our own drawing choice, a sturdy child of no particular sex, with hands, feet and head a little larger than life so that
-/// they are seen at 25 mm. Parts that carry are as thick as their contact patches, so that they lie on the floor and not in it.
+/// they are seen at 25 mm. Parts that carry are about as thick as their contact patches.
 /// </remarks>
 internal static class BodyFlesh
 {
@@ -63,7 +63,7 @@ internal static class BodyFlesh
         var thumbwards = new Point3(1, 0, 0);
         return new FigureLimb(
             [frame.Ball(upper.Origin, .033), elbow],
-            [elbow, frame.Ball(fore.At(new(0, 0, -.3 * BodyLengths.ForearmH)), .0235), frame.Ball(hand.Origin, .017)],
+            [elbow, frame.Ball(hand.Origin, .017)],
             [
                 [
                     frame.Ball(hand.At(new(.013, 0, -.030)), .010), frame.Ball(hand.At(new(-.013, 0, -.030)), .010),
@@ -83,6 +83,8 @@ internal static class BodyFlesh
         // The toes are thinner than the sole is deep: they stand on it, 0.039 below the ankle.
         Point3 Sole(double xH, double yH, double radiusH) => foot.At(new(xH, yH, radiusH - BodyLengths.AnkleHeightH));
         Round Toe(double xH, double yH, double radiusH) => frame.Ball(Sole(xH, yH, radiusH), radiusH);
+        // The big toe is on the inside.
+        var inH = side == Side.Left ? -.013 : .013;
         var toes = ToesRad(body, foot, side);
         Round Tip(double longH, double yH)
         {
@@ -94,7 +96,7 @@ internal static class BodyFlesh
             [knee, frame.Ball(shank.At(new(-.006, 0, -.3 * BodyLengths.ShankH)), .037), ankle],
             [
                 [ankle, Toe(-.017, 0, .021), Toe(BallH, .013, .016), Toe(BallH, -.013, .016)],
-                [Toe(BallH, .013, ToeH), Toe(BallH, -.013, ToeH), Tip(.035, .013), Tip(.032, -.013)],
+                [Toe(BallH, .013, ToeH), Toe(BallH, -.013, ToeH), Tip(.036, inH), Tip(.031, -inH)],
             ], IsArm: false, ShortsFraction);
     }
 

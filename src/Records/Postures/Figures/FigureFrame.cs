@@ -34,9 +34,10 @@ public sealed record FigureFrame(FigureView View, bool IsFromBehind, double Stat
     /// <param name="downMm">Down.</param>
     public Point3 Move(double rightMm, double downMm) => rightMm / StatureMm * _axes.Right + -downMm / StatureMm * _axes.Up;
 
+    /// <summary>A ball of flesh as it is seen. Flesh gives: none of it is drawn below the floor.</summary>
     internal Round Ball(Point3 centre, double radiusH)
     {
-        var (xMm, yMm, depthMm) = At(centre);
+        var (xMm, yMm, depthMm) = At(centre with { ZH = Math.Max(centre.ZH, radiusH) });
         return new Round(xMm, yMm, radiusH * StatureMm, depthMm);
     }
 

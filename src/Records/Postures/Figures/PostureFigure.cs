@@ -34,6 +34,10 @@ public static class PostureFigure
         return postures.Min(p => FigureProjection.Fitting(p, options with { StatureMm = null }).StatureMm);
     }
 
+    /// <summary>The view that shows most of a posture, where nobody has chosen one: side or front.</summary>
+    /// <param name="settled">On the floor.</param>
+    public static FigureView ClearestView(SettledPosture settled) => FigureProjection.ClearestView(settled);
+
     internal static FigureBody[] Bodies(SettledPosture settled, FigureFrame frame) =>
         [.. settled.Bodies.Select((body, kit) => BodyFlesh.Of(body, frame, kit))];
 

@@ -1,0 +1,40 @@
+using Slantwise.Engines.Statistics.Reach;
+using Slantwise.Engines.Statistics.Responses;
+using Slantwise.Records.Evidence.Chances;
+using Slantwise.Records.Lessons;
+using Slantwise.Records.Schools;
+using Slantwise.Records.Sheets;
+using Slantwise.Records.Tasks;
+
+namespace Slantwise.Records.Evidence.Reach;
+
+/// <summary>Whom a sheet includes in a class, task by task, from all the class has done so far.</summary>
+public static class ClassReach
+{
+    /// <summary>The reach of a sheet.</summary>
+    /// <param name="sheet">As it would be printed.</param>
+    /// <param name="kept">The tasks as they are kept, with levels that are not on the sheet; those not on the sheet are passed over.</param>
+    /// <param name="lessons">The class's lessons, any order; may be empty.</param>
+    /// <param name="pupils">Its pupils.</param>
+    /// <param name="policy">The school's policy.</param>
+    /// <param name="restrictions">The pupils' restrictions.</param>
+    /// <param name="day">The day of the lesson.</param>
+    /// <param name="band">The chances of success that count as included.</param>
+    /// <param name="work">Threads, progress and cancelling; none for one thread and nobody to tell.</param>
+    /// <returns>One a task, in the order of the sheet.</returns>
+    /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
+    public static IReadOnlyList<TaskReach> Of(
+        SheetContent sheet, IReadOnlyList<MovementTask> kept, IReadOnlyList<LessonRecord> lessons, IReadOnlyList<Pupil> pupils,
+        SafetyPolicy policy, IReadOnlyList<Restriction> restrictions, DateOnly day, ReachBand band, ResponseWork? work = null)
+    {
+        var candidates = sheet.Tasks.ToDictionary(
+            task => task.TaskId,
+            task => CandidateLevels.Of(task.TaskId, task.Levels, kept.FirstOrDefault(k => k.Id == task.TaskId)?.Levels ?? task.Levels));
+        // In the order they are kept in, so that a level left off the sheet has its place in the teacher's order too.
+        var planned = sheet.Tasks.Select(task => kept.FirstOrDefault(k => k.Id == task.TaskId) is { } whole
+            ? task with { Levels = [.. whole.Levels, .. task.Levels.Where(l => whole.Levels.All(w => w.Id != l.Id))] }
+            : task).ToList();
+        var chances = ClassChances.Of(lessons, planned, [.. candidates.Values.SelectMany(c => c)], pupils, work: work);
+        return [.. sheet.Tasks.Select(task => TaskReach.Of(task, candidates[task.TaskId], pupils, policy, restrictions, day, chances, band))];
+    }
+}
