@@ -15,7 +15,7 @@ public sealed partial class ResponseFit
     private readonly Lazy<Dictionary<(int Pupil, int Level), int>> _trialsOfPair;
     private readonly int[] _trialsOfLevel, _trialsOfPupil;
 
-    internal ResponseFit(ResponseData data, ResponseOptions options, TermTable table, bool[] isUsed, ScaleSearch search, Posterior posterior)
+    internal ResponseFit(ResponseData data, ResponseOptions options, TermTable table, bool[] isUsed, ScaleSearch search, Posterior posterior, IReadOnlyList<ChoiceComparison> choice)
     {
         (_options, _table, _isUsed, _posterior) = (options, table, isUsed, posterior);
         var peak = posterior.Peak;
@@ -36,10 +36,12 @@ public sealed partial class ResponseFit
         LogLikelihoodNats = peak.Point.LogLikelihood;
         RoundCount = search.Rounds;
         DistanceSd = peak.Point.DistanceSd;
+        Choice = choice;
         Cautions = (peak.HasConverged ? 0 : ResponseCaution.NotConverged)
             | (peak.IsAtEdge ? ResponseCaution.SpreadAtEdge : 0)
             | (Connectedness.GroupCount > 1 ? ResponseCaution.Disconnected : 0)
             | (Connectedness.IsTwoSided ? 0 : ResponseCaution.OneSided)
+            | (choice.Any(c => c.IsFar) ? ResponseCaution.ChoiceMattered : 0)
             | (table.TimesLeftAside > 0 ? ResponseCaution.TimesLeftAside : 0)
             | (data.Trials.Count == 0 ? ResponseCaution.NoTrials : 0);
     }
@@ -67,6 +69,9 @@ public sealed partial class ResponseFit
 
     /// <summary>How far the last search still was from its end, in standard errors.</summary>
     public double DistanceSd { get; }
+
+    /// <summary>The levels read in two ways; empty where nothing is assumed, for very many pupils, or where it was not asked for.</summary>
+    public IReadOnlyList<ChoiceComparison> Choice { get; }
 
     /// <summary>Stopwatch times that contradict their tick and were left aside.</summary>
     public int TimesLeftAsideCount { get; }
@@ -108,6 +113,15 @@ public sealed partial class ResponseFit
         for (var k = 0; k < slopes.Length; k++) slopes[k] += other[k];
         var (a, b) = (Connectedness.OfLevel(harder), Connectedness.OfLevel(easier));
         return Answer(_posterior.OfBorder(slopes), PriorVariance(slopes), (a is null || b is null ? ResponseCaution.NoTrials : 0) | (a != b && a is not null && b is not null ? ResponseCaution.Disconnected : 0));
+    }
+
+    /// <summary>The peak, where a new fit has the same pupils, levels and coefficients.</summary>
+    internal ScalePeak? PeakFor(BorderDesign design, int axes)
+    {
+        var own = _posterior.Design;
+        var isSame = own.Layout == design.Layout && own.Covariates.Length == design.Covariates.Length && _posterior.Peak.Logs.Length == axes
+            && own.Columns.Select(c => (c.Kind, c.Index)).SequenceEqual(design.Columns.Select(c => (c.Kind, c.Index)));
+        return isSame ? _posterior.Peak : null;
     }
 
     private ScaleEstimate Spread(ScaleAxis[] axes, bool isAbility, double fixedSd)

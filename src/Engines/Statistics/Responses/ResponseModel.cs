@@ -38,11 +38,13 @@ public static class ResponseModel
 
         var search = new BorderSearch(table, design, options, new(table, design.Layout, work, Kernel));
         var scales = new ScaleSearch(search, options, d => Tell(0.4 * d));
-        var peak = scales.Find();
+        var peak = scales.Find(work.Near?.PeakFor(design, scales.Axes.Length));
         var isGrid = !options.IsFlat && data.Pupils.Count <= options.GridPupilCount;
         var points = isGrid ? ScaleGrid.Of(scales, peak, d => Tell(0.4 + 0.5 * d)) : [new(peak.Point, 1)];
+        var choice = !options.IsFlat && data.Trials.Count > 0 && data.Pupils.Count <= options.ChoicePupilCount
+            ? ChoiceCheck.Of(data, options, work, design, peak.Point) : [];
         Tell(1);
-        return new(data, options, table, isUsed, scales, new(design, peak, points, isGrid, Kernel));
+        return new(data, options, table, isUsed, scales, new(design, peak, points, isGrid, Kernel), choice);
     }
 
     /// <summary>Without assumptions a level that was never tried, always managed or always missed has no finite difficulty; in the limit its trials say nothing about others.</summary>

@@ -30,6 +30,9 @@ public sealed record ResponseOptions
     /// <summary>Up to how many pupils the answer is averaged over the two spreads instead of taken at the likeliest pair.</summary>
     public int GridPupilCount { get; init; } = 300;
 
+    /// <summary>Up to how many pupils the levels are also read with abilities conditioned away, to see whether choice mattered; 0 for never.</summary>
+    public int ChoicePupilCount { get; init; } = 3000;
+
     /// <summary>To what the stopwatch was read: a fall shown as 3.2 s lies within half of this of it.</summary>
     public double StopwatchStepS { get; init; } = 0.1;
 

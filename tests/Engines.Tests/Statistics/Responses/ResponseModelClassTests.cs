@@ -45,7 +45,7 @@ public sealed class ResponseModelClassTests
     [InlineData(true, 1.222661, 0.633052)]
     public void Fit_SpreadsByEvidence_AreThoseOfBaseR(bool hasPrior, double ability, double residual)
     {
-        var options = Tables.ClassOptions() with { GridPupilCount = 0, NodeCount = 15 };
+        var options = Tables.ClassOptions() with { GridPupilCount = 0, NodeCount = 15, ToleranceSd = 1e-8 };
         if (!hasPrior) options = options with { Priors = options.Priors with { Ability = null, Residual = null } };
         var fit = ResponseModel.Fit(Tables.SimulatedClass(), options);
         Assert.Equal(ability, fit.AbilitySpread.MedianLogits, 5e-4);

@@ -8,7 +8,7 @@ namespace Slantwise.Engines.Tests.Statistics.Responses;
 /// </summary>
 public sealed class ResponseModelLsatTests
 {
-    private static readonly ResponseOptions Flat = new() { IsFlat = true, NodeCount = 15, ToleranceSd = 1e-8 };
+    private static readonly ResponseOptions Flat = new() { IsFlat = true, NodeCount = 15, ToleranceSd = 1e-11 };
 
     private static readonly Lazy<ResponseFit> Lsat6 = new(() => ResponseModel.Fit(Tables.Lsat(6), Flat));
 

@@ -5,10 +5,10 @@ namespace Slantwise.Engines.Statistics.Responses.Border;
 /// <summary>How coefficients and residuals make up the rows: row = Σ column · coefficient, plus the level's residual. Coefficients stand first, then one residual a level.</summary>
 internal sealed class BorderDesign
 {
-    private BorderDesign(RowLayout layout, List<BorderColumn> columns, double[][] covariates, ResponseData data, ResponseOptions options, Func<int, bool> isUsed)
+    private BorderDesign(RowLayout layout, List<BorderColumn> columns, double[][] covariates, ResponseData data, ResponseOptions options, Func<int, bool> isUsed, bool isCentred)
     {
         (Layout, Columns, Covariates) = (layout, columns, covariates);
-        Prior = new(this, data.Levels, options, isUsed);
+        Prior = new(this, data.Levels, options, isUsed, isCentred);
     }
 
     public RowLayout Layout { get; }
@@ -22,7 +22,7 @@ internal sealed class BorderDesign
 
     public int Size => Columns.Count + Layout.Levels;
 
-    public static BorderDesign Of(ResponseData data, ResponseOptions options, bool hasGrowth, bool hasShape, Func<int, bool> isUsed)
+    public static BorderDesign Of(ResponseData data, ResponseOptions options, bool hasGrowth, bool hasShape, Func<int, bool> isUsed, bool isCentred = false)
     {
         var priors = options.Priors;
         var (covariates, pupilColumns) = PupilCovariates.Of(data, priors);
@@ -33,7 +33,7 @@ internal sealed class BorderDesign
         if (hasGrowth) columns.Add(Column(layout, CoefficientKind.Growth, 0, priors.Growth, (layout.GrowthRow, 1)));
         for (var m = 0; m < pupilColumns.Count; m++)
             columns.Add(Column(layout, pupilColumns[m].Kind, pupilColumns[m].Index, pupilColumns[m].Prior, (layout.FirstCovariateRow + m, 1)));
-        return new(layout, columns, covariates, data, options, isUsed);
+        return new(layout, columns, covariates, data, options, isUsed, isCentred);
     }
 
     /// <summary>The rows that coefficients and residuals make.</summary>

@@ -11,11 +11,11 @@ internal sealed class BorderPrior
     private readonly double[] _precision;
     private readonly double _logDeterminant, _share;
     private readonly int[] _task, _taskSize, _unused;
-    private readonly bool _isFlat;
+    private readonly bool _isFlat, _isCentred;
 
-    public BorderPrior(BorderDesign design, IReadOnlyList<ResponseLevel> levels, ResponseOptions options, Func<int, bool> isUsed)
+    public BorderPrior(BorderDesign design, IReadOnlyList<ResponseLevel> levels, ResponseOptions options, Func<int, bool> isUsed, bool isCentred)
     {
-        (_columns, _levels, _isFlat, _share) = (design.Columns.Count, levels.Count, options.IsFlat, options.Priors.TaskShareFraction);
+        (_columns, _levels, _isFlat, _isCentred, _share) = (design.Columns.Count, levels.Count, options.IsFlat, isCentred, options.Priors.TaskShareFraction);
         Covariance = new double[_columns * _columns];
         Mean = new double[_columns + _levels];
         for (var c = 0; c < _columns; c++)
@@ -49,6 +49,7 @@ internal sealed class BorderPrior
         {
             // A level without use stands at 0 and touches nothing; without this it would have no place at all.
             foreach (var j in _unused) information[(_columns + j) * (size + 1)] += 1;
+            if (_isCentred) Centre(border, gradient, information);
             return (0, 0);
         }
         double form = 0, logDeterminant = _logDeterminant;
@@ -80,6 +81,23 @@ internal sealed class BorderPrior
             }
         }
         return ((logDeterminant - form - residualForm - size * Math.Log(2 * Math.PI)) / 2, residualForm - _levels);
+    }
+
+    /// <summary>What centring adds to the variance of each used level, and to the covariance of each two.</summary>
+    public double CentringVariance => _isCentred && _isFlat ? 1 / Math.Pow(_levels - _unused.Length, 2) : 0;
+
+    /// <summary>Where only differences of levels matter, their sum is held at 0: a pull on it alone changes no difference.</summary>
+    private void Centre(ReadOnlySpan<double> border, Span<double> gradient, Span<double> information)
+    {
+        int size = _columns + _levels;
+        var used = Enumerable.Range(0, _levels).Except(_unused).Select(j => _columns + j).ToArray();
+        var sum = 0.0;
+        foreach (var j in used) sum += border[j];
+        foreach (var j in used)
+        {
+            gradient[j] -= sum;
+            foreach (var k in used) information[j * size + k] += 1;
+        }
     }
 
     /// <summary>Variance beforehand of a sum of coefficients and residuals.</summary>

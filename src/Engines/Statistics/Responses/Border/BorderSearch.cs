@@ -29,7 +29,7 @@ internal sealed class BorderSearch(TermTable table, BorderDesign design, Respons
     {
         double[] border = [.. start], step = [];
         var modes = peaks is null ? new double[table.PupilCount] : [.. peaks.Modes];
-        var walks = peaks is null ? new double[table.StateCount] : [.. peaks.Walks];
+        var walks = peaks is null || peaks.Walks.Length != table.StateCount ? new double[table.StateCount] : [.. peaks.Walks];
         BorderPoint? best = null;
         var halvings = 0;
         for (var round = 1; ; round++)

@@ -19,9 +19,12 @@ internal sealed class ScaleSearch(BorderSearch search, ResponseOptions options, 
 
     public ScaleAxis[] Axes => _axes;
 
-    public ScalePeak Find()
+    /// <summary>The peak.</summary>
+    /// <param name="near">One of nearly the same trials, to begin with.</param>
+    public ScalePeak Find(ScalePeak? near)
     {
-        var logs = _axes.Select(a => a.Start).ToArray();
+        var logs = near?.Logs ?? [.. _axes.Select(a => a.Start)];
+        if (near is not null) Remember(near.Point, near.Logs, near.Sides);
         double[,]? curvature = null;
         var (point, value) = At(logs);
         for (var step = 0; ; step++)
@@ -32,7 +35,7 @@ internal sealed class ScaleSearch(BorderSearch search, ResponseOptions options, 
             // The curvature is taken twice: at the start to aim, and once nearly there to measure.
             if (step < 2) curvature = Curvature(logs, value, curvature);
             var (move, gain) = Move(logs, gradient, curvature!);
-            if (gain < Math.Max(1e-4 * options.ToleranceSd, 1e-14) || step == MostSteps)
+            if (gain < 0.1 * options.ToleranceSd || step == MostSteps)
             {
                 if (step < 2 || step > 4) curvature = Curvature(logs, value, curvature);
                 return new(logs, point, value, Inverse(curvature!), sides, IsAtEdge(logs), _allConverged && step < MostSteps, Rounds);
