@@ -23,10 +23,11 @@ internal static class FitCommand
         var isStill = new Option<bool>("--no-growth") { Description = StudyWords.Say("OptionNoGrowth") };
         var nodes = new Option<int>("--nodes") { Description = StudyWords.Say("OptionNodes"), HelpName = "N", DefaultValueFactory = _ => 7 };
         var at = new Option<int?>("--at") { Description = StudyWords.Say("OptionAt"), HelpName = "LESSON" };
+        var isConditional = new Option<bool>("--conditional") { Description = StudyWords.Say("OptionConditional") };
         var hasChances = new Option<bool>("--chances") { Description = StudyWords.Say("OptionChances") };
         var command = new Command("fit", StudyWords.Say("FitHelp"))
         {
-            trials, levels, predictions, covariates, priors, scales, abilitySd, residualSd, drift, isStill, nodes, at, hasChances,
+            trials, levels, predictions, covariates, priors, scales, abilitySd, residualSd, drift, isStill, nodes, at, isConditional, hasChances,
         };
         command.SetAction(async (parsed, cancel) =>
         {
@@ -52,10 +53,12 @@ internal static class FitCommand
             if (isFlat && named.Length > 0) throw StudyRefusal.Of("CovariatesUnusedWhenFlat");
 
             var study = await TrialStudy.ReadAsync(parsed.GetRequiredValue(trials)!, parsed.GetValue(levels), parsed.GetValue(predictions), named, cancel);
-            var fit = ResponseModel.Fit(study.Data, how, new ResponseWork(Environment.ProcessorCount, Cancellation: cancel));
+            var work = new ResponseWork(Environment.ProcessorCount, Cancellation: cancel);
+            var fit = ResponseModel.Fit(study.Data, how, work);
+            var conditional = parsed.GetValue(isConditional) ? ConditionalModel.Fit(study.Data, how, work) : null;
             var lesson = parsed.GetValue(at) ?? study.FirstLesson + fit.LastLesson;
             if (lesson < study.FirstLesson) throw StudyRefusal.Of("LessonBeforeFirst", lesson, study.FirstLesson);
-            var answer = new FitAnswer(study, how, fit, lesson, named, parsed.GetValue(hasChances));
+            var answer = new FitAnswer(study, how, fit, lesson, named, conditional, parsed.GetValue(hasChances));
             StudyAnswer.Say(parsed, options, study.Notes, answer.Lines, () => answer.Json);
             return 0;
         });

@@ -10,7 +10,8 @@ internal sealed class AgreementAnswer(JudgementStudy study, double confidenceFra
 {
     private readonly Coefficients _coefficients = new(study, confidenceFraction);
 
-    private ReportBalance? Balance => _coefficients.Table is { } table ? ReportBalance.Of(table) : null;
+    // More and less mean something where categories are in order, and of two it only has to be said which is the second.
+    private ReportBalance? Balance => _coefficients.Table is { PairCount: > 0 } table && (study.IsOrdered || study.Categories.Count == 2) ? ReportBalance.Of(table) : null;
 
     // What is said of the whole: the nominal alpha and the table know it all.
     private AgreementCautions Cautions => _coefficients.All().Aggregate(AgreementCautions.None, (all, c) => all | c.Cautions);
@@ -47,8 +48,10 @@ internal sealed class AgreementAnswer(JudgementStudy study, double confidenceFra
             yield return "";
             yield return StudyWords.Say("AgreementTable", study.Raters[0], study.Raters[1]);
             foreach (var line in Crossed(table).Lines) yield return line;
-            var balance = ReportBalance.Of(table);
-            if (study.IsOrdered) yield return StudyWords.Say("AgreementBalance", study.Raters[0], balance.OverCount, balance.UnderCount, balance.PairCount, Numbers.Of(balance.ChanceFraction));
+            if (Balance is { } balance)
+                yield return study.Categories.Count == 2
+                    ? StudyWords.Say("AgreementBalanceTwo", study.Raters[0], study.Raters[1], study.Categories[1], balance.OverCount, balance.UnderCount, balance.PairCount, Numbers.Chance(balance.ChanceFraction))
+                    : StudyWords.Say("AgreementBalance", study.Raters[0], balance.OverCount, balance.UnderCount, balance.PairCount, Numbers.Chance(balance.ChanceFraction));
         }
         // Of a handful of things any coefficient is chance; a program that asks for JSON is told them, and how few they are.
         if (Cautions.HasFlag(AgreementCautions.FewPairs))

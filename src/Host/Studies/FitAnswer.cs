@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Slantwise.Engines.Statistics.Responses;
 using Slantwise.Host.Answers;
 
@@ -9,8 +10,9 @@ namespace Slantwise.Host.Studies;
 /// <param name="fit">What came of it.</param>
 /// <param name="lesson">The lesson, by its number in the table, in which abilities and chances are said.</param>
 /// <param name="covariates">Names of further covariates of levels.</param>
+/// <param name="conditional">The levels with abilities conditioned away; none where that was not asked for.</param>
 /// <param name="hasChances">Whether every pupil's chance at every level is said, too.</param>
-internal sealed class FitAnswer(TrialStudy study, ResponseOptions options, ResponseFit fit, int lesson, IReadOnlyList<string> covariates, bool hasChances)
+internal sealed class FitAnswer(TrialStudy study, ResponseOptions options, ResponseFit fit, int lesson, IReadOnlyList<string> covariates, ConditionalFit? conditional, bool hasChances)
 {
     private const int MostPupils = 60;
 
@@ -33,7 +35,7 @@ internal sealed class FitAnswer(TrialStudy study, ResponseOptions options, Respo
         evidenceNats = fit.EvidenceNats is { } evidence ? Numbers.Finite(evidence) : null,
         abilitySpread = Spread(fit.AbilitySpread),
         residualSpread = fit.ResidualSpread is { } residual ? Spread(residual) : null,
-        coefficients = fit.Coefficients.Select(c => new { kind = c.Kind, name = NameOf(c), estimate = Estimated(c.Value) }),
+        coefficients = fit.Coefficients.Select(c => new { kind = c.Kind, of = Of(c.Kind, c.Index), estimate = Estimated(c.Value) }),
         levels = study.Levels.Select((level, j) => new
         {
             level = level.Name,
@@ -43,6 +45,7 @@ internal sealed class FitAnswer(TrialStudy study, ResponseOptions options, Respo
             successCount = _byLevel[j].Successes,
             trialCount = _byLevel[j].Trials,
             difficulty = Estimated(fit.Difficulty(j)),
+            conditionalDifficulty = Estimated(ConditionalOf(j)),
             falseStarts = fit.FalseStarts[j] is { TimedFailureCount: > 0 } starts ? new { starts.FalseStartCount, starts.TimedFailureCount } : null,
         }),
         abilityInLesson = lesson,
@@ -53,6 +56,14 @@ internal sealed class FitAnswer(TrialStudy study, ResponseOptions options, Respo
             trialCount = _byPupil[i].Trials,
             ability = Estimated(fit.Ability(i, Lesson)),
             chances = hasChances ? Chances(i) : null,
+        }),
+        conditional = conditional is null ? null : new
+        {
+            logLikelihoodNats = conditional.LogLikelihoodNats, against = Against is { } first ? study.Levels[first].Name : null, growth = Estimated(conditional.Growth), cautions = CautionLines.Names(conditional.Cautions),
+        },
+        choice = fit.Choice.Select(c => new
+        {
+            slope = c.Slope, of = c.Slope is { } kind ? Of(kind, c.Index) : null, c.MarginalLogits, c.ConditionalLogits, c.JointSdLogits, gapSd = Numbers.Finite(c.GapSd), c.IsFar,
         }),
         linkedGroupCount = fit.Connectedness.GroupCount,
         isTwoSided = fit.Connectedness.IsTwoSided,
@@ -85,6 +96,8 @@ internal sealed class FitAnswer(TrialStudy study, ResponseOptions options, Respo
         for (var j = 0; j < study.Levels.Count; j++)
             levels.Add([study.Levels[j].Name, Numbers.Of(_byLevel[j].Trials), Numbers.Of(_byLevel[j].Successes), .. Cells(fit.Difficulty(j))]);
         foreach (var line in levels.Lines) yield return line;
+
+        foreach (var line in Conditioned()) yield return line;
 
         yield return "";
         yield return StudyWords.Say("FitAbilities", lesson);
@@ -121,12 +134,42 @@ internal sealed class FitAnswer(TrialStudy study, ResponseOptions options, Respo
         return (object)new { level = study.Levels[j].Name, chance.TrialCount, chance.ChanceFraction, lowFraction = low, highFraction = high, logit = Estimated(chance.Logit) };
     });
 
+    /// <summary>Which of its kind, for programs; none where there is one only.</summary>
+    private string? Of(CoefficientKind kind, int index) => kind switch
+    {
+        CoefficientKind.DoseSlope => JsonNamingPolicy.CamelCase.ConvertName(((DoseMeasure)index).ToString()),
+        CoefficientKind.LevelCovariate => covariates[index],
+        _ => null,
+    };
+
     private string NameOf(CoefficientEstimate c) => c.Kind switch
     {
         CoefficientKind.DoseSlope => StudyWords.Say("CoefficientDoseSlope", StudyWords.Say("Measure" + (DoseMeasure)c.Index)),
         CoefficientKind.LevelCovariate => StudyWords.Say("CoefficientLevelCovariate", covariates[c.Index]),
         _ => StudyWords.Say("Coefficient" + c.Kind),
     };
+
+    /// <summary>The level that the others are held against, where assumptions place the middle and only differences are found; none where their mean is 0.</summary>
+    private int? Against => options.IsFlat ? null : Enumerable.Range(0, _byLevel.Length).Where(j => _byLevel[j].Trials > 0).Cast<int?>().FirstOrDefault();
+
+    private Estimate? ConditionalOf(int level) => Against is { } first ? conditional?.Contrast(level, first) : conditional?.Difficulty(level);
+
+    private IEnumerable<string> Conditioned()
+    {
+        if (conditional is null) yield break;
+        yield return "";
+        if (conditional.LogLikelihoodNats is not { } likelihood)
+        {
+            yield return StudyWords.Say("ConditionalUndefined");
+            yield break;
+        }
+        yield return StudyWords.Say("ConditionalSays", likelihood);
+        yield return Against is { } first ? StudyWords.Say("ConditionalAgainst", study.Levels[first].Name) : StudyWords.Say("ConditionalCentred");
+        var levels = new TextColumns(1, StudyWords.Say("HeadLevel"), StudyWords.Say("HeadTrials"), StudyWords.Say("HeadDifficulty"), "±");
+        for (var j = 0; j < study.Levels.Count; j++)
+            levels.Add(study.Levels[j].Name, Numbers.Of(_byLevel[j].Trials), Numbers.Of(ConditionalOf(j)?.MeanLogits), Numbers.Of(ConditionalOf(j)?.SdLogits));
+        foreach (var line in levels.Lines) yield return line;
+    }
 
     private static string Said(string key, ScaleEstimate spread) => spread.LogSd == 0
         ? StudyWords.Say(key, spread.MedianLogits) + StudyWords.Say("FitSpreadGiven")

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Slantwise.Engines.Statistics.Responses;
 using Slantwise.Records.Csv;
 
@@ -7,6 +8,8 @@ namespace Slantwise.Host.Studies;
 /// <param name="covariates">Headings of further covariates, as named on the command line.</param>
 internal sealed class LevelRows(IReadOnlyList<string> covariates)
 {
+    private const int MostRepetitions = 100_000;
+
     private static readonly Dictionary<string, DoseMeasure> Measures = new()
     {
         ["hold"] = DoseMeasure.Hold,
@@ -34,33 +37,20 @@ internal sealed class LevelRows(IReadOnlyList<string> covariates)
     /// <summary>Reads what one row says of a level.</summary>
     public void Describe(StudyTable table, CsvRow row, LevelDraft level)
     {
-        string Once(StudyColumn column)
-        {
-            var text = table[row, column];
-            Contradict(table, row, level, StudyHeadings.Of(column), text);
-            return text;
-        }
-
-        if (Once(StudyColumn.Task) is { Length: > 0 } task) level.Task = task;
-        if (Once(StudyColumn.Measure) is { Length: > 0 } measure)
+        level.Task = Text(table, row, level, StudyColumn.Task) ?? level.Task;
+        if (Text(table, row, level, StudyColumn.Measure) is { } measure)
         {
             if (Measures.TryGetValue(CsvColumns<StudyColumn>.Folded(measure), out var known)) level.Measure = known;
             else table.Wrong(row, StudyColumn.Measure, "hold, repetitions, distance, height, target_size");
         }
-        if (Once(StudyColumn.Dose).Length > 0)
-        {
-            level.Amount = level.Measure == DoseMeasure.Repetitions
-                ? table.Count(row, StudyColumn.Dose, 1, 100_000)
-                : table.Number(row, StudyColumn.Dose, n => n > 0, StudyWords.Say("AllowedAboveZero"));
-        }
-        if (Once(StudyColumn.Order).Length > 0) level.Order = table.Number(row, StudyColumn.Order, _ => true, StudyWords.Say("AllowedNumber"));
-        if (Once(StudyColumn.OrderLogits).Length > 0) level.OrderLogits = table.Number(row, StudyColumn.OrderLogits, _ => true, StudyWords.Say("AllowedNumber"));
+        var isCount = level.Measure == DoseMeasure.Repetitions;
+        level.Amount = Number(table, row, level, table.PlaceOf(StudyColumn.Dose), StudyHeadings.Of(StudyColumn.Dose),
+            n => n > 0 && (!isCount || (n <= MostRepetitions && Math.Floor(n) == n)), isCount ? StudyWords.Say("AllowedCount", 1, MostRepetitions) : StudyWords.Say("AllowedAboveZero")) ?? level.Amount;
+        level.Order = Number(table, row, level, table.PlaceOf(StudyColumn.Order), StudyHeadings.Of(StudyColumn.Order), _ => true, StudyWords.Say("AllowedNumber")) ?? level.Order;
+        level.OrderLogits = Number(table, row, level, table.PlaceOf(StudyColumn.OrderLogits), StudyHeadings.Of(StudyColumn.OrderLogits), _ => true, StudyWords.Say("AllowedNumber")) ?? level.OrderLogits;
         for (var m = 0; m < covariates.Count; m++)
-        {
-            if (table.PlaceOf(covariates[m]) is not { } place) continue;
-            Contradict(table, row, level, covariates[m], StudyTable.Field(row, place));
-            level.Covariates[m] = table.Number(row, place, _ => true, StudyWords.Say("AllowedNumber"));
-        }
+            if (table.PlaceOf(covariates[m]) is { } place)
+                level.Covariates[m] = Number(table, row, level, place, covariates[m], _ => true, StudyWords.Say("AllowedNumber")) ?? level.Covariates[m];
     }
 
     /// <summary>The levels as the model takes them.</summary>
@@ -97,10 +87,26 @@ internal sealed class LevelRows(IReadOnlyList<string> covariates)
         return OrderScores.Of([.. given.Select(g => steps.IndexOf(g[0]!.Value))]);
     }
 
-    private static void Contradict(StudyTable table, CsvRow row, LevelDraft level, string what, string text)
+    /// <summary>A name in a column; none where the field is missing.</summary>
+    private static string? Text(StudyTable table, CsvRow row, LevelDraft level, StudyColumn column)
     {
-        if (text.Length == 0) return;
-        if (level.Told(what, text, table.At(row, StudyColumn.Level)) is { } earlier)
+        if (table[row, column] is not { Length: > 0 } text) return null;
+        Tell(table, row, level, StudyHeadings.Of(column), text, text);
+        return text;
+    }
+
+    /// <summary>A number at a place; none where the field is missing, and where it cannot be taken, which is then said.</summary>
+    private static double? Number(StudyTable table, CsvRow row, LevelDraft level, int? place, string what, Func<double, bool> isAllowed, string allowed)
+    {
+        if (StudyTable.Field(row, place) is not { Length: > 0 } text || table.Number(row, place, isAllowed, allowed) is not { } number) return null;
+        // 5 and 5.0 are one number.
+        Tell(table, row, level, what, number.ToString("R", CultureInfo.InvariantCulture), text);
+        return number;
+    }
+
+    private static void Tell(StudyTable table, CsvRow row, LevelDraft level, string what, string said, string text)
+    {
+        if (level.Told(what, said, table.At(row, StudyColumn.Level)) is { } earlier)
             table.Refuse("LevelContradicted", table.At(row, StudyColumn.Level), level.Name, what, text, earlier.Text, earlier.At);
     }
 }

@@ -11,6 +11,9 @@ internal static class Numbers
 
     public static string Of(int count) => count.ToString(CultureInfo.CurrentCulture);
 
+    /// <summary>A chance, of which "0.0000" would say that it cannot be.</summary>
+    public static string Chance(double? chance) => chance < 0.0001 ? StudyWords.Say("Under", 0.0001) : Of(chance, 4);
+
     /// <summary>A range in words: "0.23 to 0.88".</summary>
     public static string Range(double? low, double? high, int decimals = 3) =>
         low is null && high is null ? None : StudyWords.Say("Range", low is null ? StudyWords.Say("NoLimit") : Of(low, decimals), high is null ? StudyWords.Say("NoLimit") : Of(high, decimals));

@@ -105,7 +105,7 @@ internal sealed class SurvivalAnswer(HoldStudy study, double confidenceFraction,
         if (_logRank is null) yield break;
         yield return "";
         yield return _logRank.ChiSquareSd2 is { } chi
-            ? StudyWords.Say("LogRankSays", chi, _logRank.DegreesCount, Numbers.Of(_logRank.ChanceFraction, 4))
+            ? StudyWords.Say("LogRankSays", chi, _logRank.DegreesCount, Numbers.Chance(_logRank.ChanceFraction))
             : StudyWords.Say("LogRankUndefined");
         var groups = new TextColumns(1, StudyWords.Say("HeadGroup"), StudyWords.Say("HeadTimes"), StudyWords.Say("HeadEnded"), StudyWords.Say("HeadExpected"));
         foreach (var (name, g) in study.Groups.Zip(_logRank.Groups)) groups.Add(Named(name), Numbers.Of(g.HoldCount), Numbers.Of(g.FallenCount), Numbers.Of(g.ExpectedCount, 2));
