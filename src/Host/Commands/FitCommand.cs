@@ -46,6 +46,8 @@ internal static class FitCommand
                 ResidualSdLogits = SdOf(residualSd, standard.Residual!.Value.MedianLogits),
                 // Nothing is assumed, so nobody wanders either.
                 DriftSdLogits = Within(parsed, drift, 0, 4) ?? (isFlat ? 0 : new ResponseOptions().DriftSdLogits),
+                // Whoever compares digits wants them all; a class's page does with fewer.
+                ToleranceSd = 1e-9,
                 HasGrowth = !parsed.GetValue(isStill),
                 NodeCount = parsed.GetValue(nodes) is >= 3 and <= 61 and var n ? n : throw StudyRefusal.Of("OptionRange", nodes.Name, parsed.GetValue(nodes), 3, 61),
             };

@@ -47,7 +47,7 @@ internal sealed record JudgementStudy(
         var table = await StudyTable.ReadAsync(file, Columns, cancel);
         var isLong = table.Has(StudyColumn.Rater) && table.Has(StudyColumn.Value);
         if (isLong) table.Need(StudyColumn.Unit);
-        table.ThrowIfWrong();
+        else table.Need();
         // Of two columns neither can be anything but a judge's, even one that is headed "pupil".
         var isBare = !isLong && table.Headings.Count == 2;
         List<string> raters = isLong ? [] : isBare ? [.. table.Headings] : [.. table.Unknown];

@@ -68,15 +68,20 @@ internal sealed class StudyTable
         return null;
     }
 
-    /// <summary>Refuses a table that lacks a column; without it the rows mean nothing, so it is said at once.</summary>
+    /// <summary>Refuses a table without headings, or one that lacks a column: its rows mean nothing, so it is said at once.</summary>
     public void Need(params ReadOnlySpan<StudyColumn> columns)
     {
-        if (Headings.Count > 0)
+        var isLacking = Headings.Count == 0;
+        if (!isLacking)
         {
             foreach (var column in columns)
-                if (!Has(column)) Refuse("StudyColumnMissing", Name, StudyHeadings.Of(column), string.Join(", ", Headings.Select(Shortened)));
+            {
+                if (Has(column)) continue;
+                Refuse("StudyColumnMissing", Name, StudyHeadings.Of(column), string.Join(", ", Headings.Select(Shortened)));
+                isLacking = true;
+            }
         }
-        ThrowIfWrong();
+        if (isLacking) ThrowIfWrong();
     }
 
     /// <summary>The field of a column; empty where it is missing: no such column, an empty field, or R's NA.</summary>

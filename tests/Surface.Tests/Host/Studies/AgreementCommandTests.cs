@@ -137,8 +137,8 @@ public sealed class AgreementCommandTests
         var file = folder.Write("w.csv", "A,B\nnever,often\nsome,some\noften,often\nnever,some\n");
         var answer = await StudyRun.JsonAsync("agreement", file, "--categories", "never,some,often");
         Assert.Equal(["never", "some", "often"], answer["categories"]!.AsArray().Select(c => c!.GetValue<string>()));
-        // By hand: linear weights 0, 1, 1, 1/2 over four, chance from margins 2, 1, 1 and 0, 2, 2 of 4.
-        Assert.Equal((0.625 - 0.53125) / (1 - 0.53125), Value(answer, "cohenKappa", "linear"), 1e-12);
+        // By hand: weights 0, 1, 1, 1/2 over four agree at 5/8; margins 2, 1, 1 and 0, 2, 2 would at 1/2 · 1/4 + 1/4 · 3/4 + 1/4 · 3/4 = 1/2.
+        Assert.Equal(0.25, Value(answer, "cohenKappa", "linear"), 1e-12);
         var run = await HostProgram.RunAsync("agreement", file, "--categories", "never,often");
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("line 3, column “A”: “some” is not possible here. Possible: never, often.", run.Error);
@@ -148,7 +148,7 @@ public sealed class AgreementCommandTests
     [InlineData("A\n1\n", "a column for each of two or more judges")]
     [InlineData("unit,rater,value\nx,A,1\ny,A,2\n", "two judges or more are needed; there is: A")]
     [InlineData("unit,rater,value\nx,A,1\nx,A,2\n", "line 3, column “rater”: “A” judged “x” on line 2 already")]
-    [InlineData("rater,value\nA,1\nB,1\n", "a column for each")]
+    [InlineData("rater,value\nA,1\nB,1\n", "there is no column “unit”")]
     [InlineData("pupil,A,A\np,1,1\n", "“A”")]
     [InlineData("unit,rater,value,pupil\nx,A,1,p\nx,B,1,q\n", "“x” belongs to “p” before and to “q” here")]
     public async Task Agreement_OfATableThatCannotBe_SaysWhy(string text, string said)
