@@ -46,8 +46,8 @@ public sealed class BaseOfSupport
         }
     }
 
-    /// <summary>Smallest width over longest side: near 0 where a triangle has turned into a line.</summary>
-    /// <returns>0 for a point or a line; 0.866 for an equilateral triangle, 1 for a square.</returns>
+    /// <summary>Smallest width over greatest length, which is the longest side of a triangle: near 0 where the triangle has turned into a line.</summary>
+    /// <returns>0 to 1: 0 for a point or a line, 0.866 for an equilateral triangle, 0.707 for a square, near 1 for a circle.</returns>
     public double NarrownessFraction
     {
         get
@@ -57,9 +57,8 @@ public sealed class BaseOfSupport
             for (var i = 0; i < Corners.Count; i++)
             {
                 var (a, b) = (Corners[i], Corners[(i + 1) % Corners.Count]);
-                var sideH = (b - a).LengthH;
-                var widthH = Corners.Max(c => Point2.Turn(a, b, c)) / sideH;
-                (narrowestH, longestH) = (Math.Min(narrowestH, widthH), Math.Max(longestH, sideH));
+                var widthH = Corners.Max(c => Point2.Turn(a, b, c)) / (b - a).LengthH;
+                (narrowestH, longestH) = (Math.Min(narrowestH, widthH), Math.Max(longestH, Corners.Max(c => (c - a).LengthH)));
             }
             return narrowestH / longestH;
         }

@@ -41,7 +41,7 @@ public sealed record PoseFollow(PlacedPose Placed, double MissedH, double Straye
         var missedH = PoseResiduals.MostMissedH(chain, wanted);
         return new PoseFollow(
             chain.Pose(near.Pose), missedH, PoseResiduals.MostMissedH(chain, kept),
-            missedH <= MetH ? [] : [.. Straight(chain, wanted), .. descent.Stops(chain)]);
+            missedH <= MetH ? [] : [.. Straight(chain, [.. wanted, .. kept]), .. descent.Stops(chain)]);
     }
 
     private static double[] Stays(IReadOnlyList<PoseGoal> wanted)
@@ -63,9 +63,9 @@ public sealed record PoseFollow(PlacedPose Placed, double MissedH, double Straye
         _ => [(0, 6)],
     };
 
-    // Of the limb that is dragged, a knee or an elbow that is as straight as it gets.
-    private static IEnumerable<JointStop> Straight(PoseChain chain, IReadOnlyList<PoseGoal> wanted) =>
-        from limb in wanted.Select(Limb).Where(l => l >= 0).Distinct()
+    // A knee or an elbow that is as straight as it gets, of the limb that is dragged and of those that stand on something.
+    private static IEnumerable<JointStop> Straight(PoseChain chain, IReadOnlyList<PoseGoal> goals) =>
+        from limb in goals.Select(Limb).Where(l => l >= 0).Distinct()
         let hinge = limb + 3
         where Math.Abs(chain.AnglesRad[hinge]) < StraightRad
         select new JointStop(Pose.JointsInOrder[hinge].Joint, Pose.JointsInOrder[hinge].Side, JointStopKind.Straight);

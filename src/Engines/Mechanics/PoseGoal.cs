@@ -71,4 +71,8 @@ public abstract record PoseGoal
     /// <param name="Own">The point in the segment's own axes.</param>
     /// <param name="HeightH">The least height, in statures.</param>
     public sealed record Above(SegmentKind Segment, Side Side, Point3 Own, double HeightH) : PoseGoal;
+
+    /// <summary>The pelvis is turned to a direction on the floor: its front points to neither side of it.</summary>
+    /// <param name="Towards">The direction, of any length but 0.</param>
+    public sealed record Facing(Point2 Towards) : PoseGoal;
 }

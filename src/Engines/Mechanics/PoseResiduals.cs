@@ -74,6 +74,7 @@ internal sealed class PoseResiduals
             case PoseGoal.Held g: Take(Middle(g.Contact) - g.At, u => MiddleSlope(g.Contact, u)); break;
             case PoseGoal.Seen g: AddSeen(g); break;
             case PoseGoal.Above g: AddAbove(g); break;
+            case PoseGoal.Facing g: AddFacing(g); break;
             default: throw new ArgumentOutOfRangeException(nameof(goal), goal, "No such goal.");
         }
     }
@@ -128,6 +129,13 @@ internal sealed class PoseResiduals
         var rolled = patch.Part == ContactPart.Foot ? Math.Max(0, FlatEnough - up.ZH) : 0;
         Point3 Missed(Point3 along, double roll) => DirectionH * new Point3(towards.XH * along.YH - towards.YH * along.XH, lies ? along.ZH : 0, roll);
         Take(Missed(heading, rolled), u => Missed(_chain.SlopeOfDirection(u, segment, heading), rolled > 0 ? -_chain.SlopeOfDirection(u, segment, up).ZH : 0));
+    }
+
+    private void AddFacing(PoseGoal.Facing goal)
+    {
+        var (front, towards) = (_chain.Pelvis.Turned.X, 1 / goal.Towards.LengthH * goal.Towards);
+        double Aside(Point3 v) => DirectionH * (towards.XH * v.YH - towards.YH * v.XH);
+        Take(Aside(front), u => Aside(_chain.SlopeOfDirection(u, 0, front)));
     }
 
     private void AddAbove(PoseGoal.Above goal)

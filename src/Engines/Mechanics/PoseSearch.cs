@@ -15,24 +15,28 @@ public sealed record PoseSearch(Pose Pose, double MissedH, int RoundCount)
 
     /// <summary>The pose nearest to a first guess that meets the goals.</summary>
     /// <param name="guess">Where to begin; joints that no goal needs stay near it, and so does the turn.</param>
-    /// <param name="goals">What is wanted, at least one; places are seen from the middle of the guess's hips.</param>
+    /// <param name="goals">What is wanted, at least one; front and left as if the guess were not turned.</param>
     /// <returns>It may miss: look at <see cref="IsFound"/>.</returns>
     /// <exception cref="ArgumentException">No goal.</exception>
     /// <remarks>Damped least squares. Source: [Marquardt1963].</remarks>
     public static PoseSearch Fit(Pose guess, IReadOnlyList<PoseGoal> goals)
     {
         if (goals.Count == 0) throw new ArgumentException("At least one goal is needed.", nameof(goals));
+        // The front of the goals is the guess's own, whichever way it is turned on the floor.
+        var turnRad = guess.TurnRad;
+        guess = guess.Placed(guess.BowRad, guess.LeanRad, 0);
         var skeleton = Skeleton.Of(guess);
         var heights = goals.OfType<PoseGoal.OnFloor>().Select(g => SettledBody.Lowest(skeleton, g.Contact).ZH).ToArray();
         var pelvis = skeleton.Frame(SegmentKind.LowerTrunk, Side.Middle);
         var start = new PlacedPose(guess, pelvis with { Origin = new(0, 0, heights.Length == 0 ? 0 : -heights.Average()) });
 
         var stays = new double[PoseChain.UnknownCount];
-        Array.Fill(stays, StayNear, 0, PoseChain.JointCount + 2);
-        // Goals of an author do not say where on the floor and which way round: that stays as it is.
-        stays[PoseChain.JointCount + 2] = 1;
-        var descent = new PoseDescent(start, goals, Enumerable.Repeat(1.0, goals.Count).ToArray(), stays);
+        Array.Fill(stays, StayNear, 0, PoseChain.JointCount + 3);
+        // Goals of an author do not say which way round on the floor: the pelvis keeps facing as it does.
+        PoseGoal[] all = [.. goals, new PoseGoal.Facing(new(1, 0))];
+        var descent = new PoseDescent(start, all, Enumerable.Repeat(1.0, all.Length).ToArray(), stays);
         var (chain, roundCount) = descent.From(start, RoundsAtMost);
-        return new PoseSearch(chain.Pose(guess).Pose, PoseResiduals.MostMissedH(chain, goals), roundCount);
+        var pose = chain.Pose(guess).Pose;
+        return new PoseSearch(pose.Placed(pose.BowRad, pose.LeanRad, pose.TurnRad + turnRad), PoseResiduals.MostMissedH(chain, goals), roundCount);
     }
 }

@@ -87,7 +87,7 @@ internal sealed class PostureAnswer
         yield return BalanceWords.Help(_balance, Spoken);
         yield return MarginLine();
         foreach (var edge in Tipping()) yield return edge;
-        yield return BalanceWords.Narrowness(Whole.Base.NarrownessFraction, Spoken);
+        yield return BalanceWords.Shape(_settled, _balance, Spoken);
         foreach (var share in BalanceWords.Shares(_settled, _balance, Spoken)) yield return "  " + share;
         yield return BalanceWords.Basis(Whole.Loads.Basis, Spoken);
         if (_tolerance is { } tolerance) yield return BalanceWords.Tolerance(tolerance, Spoken);

@@ -15,12 +15,13 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
     private const double AgreementMm = 18;
     private const double UnderFigureMm = 1.5;
     private const double EdgePadMm = 1.5;
+    private const double NumberMm = 2 * DiscMm - 1;
     private const double NarrowestFigureMm = 30;
 
     private readonly LevelFigures _figures = new(offered);
 
-    // A figure stands above the words, the number in its corner.
-    private double FigureMm => _figures.IsAny ? LevelFigures.HeightMm + UnderFigureMm : 0;
+    // A figure stands above the words and under the number, which may reach a little into its box but not to its head.
+    private double FigureMm => _figures.IsAny ? NumberMm + LevelFigures.HeightMm + UnderFigureMm : 0;
 
     public IEnumerable<Block> Blocks()
     {
@@ -91,8 +92,7 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
     {
         sketch.Field(left, top, width, height, 2.5);
         var (x, y) = (left + PadMm + DiscMm, top + PadMm + DiscMm);
-        foreach (var shape in _figures.At(level, left + EdgePadMm, top + PadMm, width - 2 * EdgePadMm)) sketch.Add(shape);
-        if (_figures.IsAny) sketch.Add(new Disc(x, y, DiscMm + 1, Tone.Ground));
+        foreach (var shape in _figures.At(level, left + EdgePadMm, top + PadMm + NumberMm, width - 2 * EdgePadMm)) sketch.Add(shape);
         sketch.Add(new Disc(x, y, DiscMm, Tone.Accent));
         sketch.Centred(x, y, $"{level.Number}", TypeScale.LeadPt, Tone.Ground, TextWeight.Bold);
         var (textLeft, textTop) = _figures.IsAny ? (left + PadMm, top + PadMm + FigureMm)

@@ -9,7 +9,7 @@ namespace Slantwise.Paper.Sheets;
 internal sealed class LevelFigures
 {
     /// <summary>The height of a figure with its floor.</summary>
-    public const double HeightMm = 26;
+    public const double HeightMm = 25;
 
     private readonly Dictionary<string, SettledPosture> _settled = new(StringComparer.Ordinal);
     private readonly FigureView _view;
@@ -18,9 +18,8 @@ internal sealed class LevelFigures
     {
         foreach (var key in offered.Select(o => o.Level.Posture).OfType<string>())
             if (PostureLibrary.Find(key) is { } posture) _settled.TryAdd(key, posture.Settle());
-        // The view that is the clearest for most of them; of equals the side view.
-        var isFront = 2 * _settled.Values.Count(s => PostureFigure.ClearestView(s) == FigureView.Front) > _settled.Count;
-        _view = isFront ? FigureView.Front : FigureView.Side;
+        // From the side, unless that hides what the arms of one of them do.
+        _view = _settled.Values.Any(s => PostureFigure.ClearestView(s) == FigureView.Front) ? FigureView.ThreeQuarter : FigureView.Side;
     }
 
     /// <summary>Whether any level shows one.</summary>

@@ -8,7 +8,8 @@ namespace Slantwise.Records.Postures;
 /// <param name="End">Which end of the prints it runs along.</param>
 /// <param name="Towards">Which way it looks for the performer; none where no body is given.</param>
 /// <param name="IsInverted">Whether the performer's hips are above the shoulders.</param>
-public sealed record BalanceSide(Contact First, Contact Second, PrintEnd End, BodyDirection? Towards, bool IsInverted)
+/// <param name="IsCorner">Whether it is only the rounded corner of one print.</param>
+public sealed record BalanceSide(Contact First, Contact Second, PrintEnd End, BodyDirection? Towards, bool IsInverted, bool IsCorner = false)
 {
     // An end is meant where the side looks along the print to within about 50°.
     private const double AlongFraction = .64;
@@ -26,7 +27,16 @@ public sealed record BalanceSide(Contact First, Contact Second, PrintEnd End, Bo
         var (first, second) = (Nearest(edge.From, contacts), Nearest(edge.To, contacts));
         var (firstEnd, secondEnd) = (EndOf(first, outward), EndOf(second, outward));
         return new BalanceSide(first.Contact, second.Contact, firstEnd == secondEnd ? firstEnd : PrintEnd.Side,
-            trunk is { } t ? Direction(t.Turned, outward) : null, trunk is { Turned.Z.ZH: < -.5 });
+            trunk is { } t ? Direction(t, outward) : null, trunk is { Turned.Z.ZH: < -.5 }, ReferenceEquals(first, second) && IsCornerOf(first.Outline, edge));
+    }
+
+    // An outline has eight points, its corners cut between the first and the second, the third and the fourth, and so on.
+    private static bool IsCornerOf(IReadOnlyList<Point2> outline, TippingEdge edge)
+    {
+        if (outline.Count != 8) return false;
+        for (var i = 0; i < 8; i += 2)
+            if ((outline[i] == edge.From && outline[i + 1] == edge.To) || (outline[i + 1] == edge.From && outline[i] == edge.To)) return true;
+        return false;
     }
 
     private static SettledContact Nearest(Point2 corner, IReadOnlyList<SettledContact> contacts) =>
@@ -43,10 +53,13 @@ public sealed record BalanceSide(Contact First, Contact Second, PrintEnd End, Bo
         return lookFraction > AlongFraction ? PrintEnd.Front : lookFraction < -AlongFraction ? PrintEnd.Back : PrintEnd.Side;
     }
 
-    private static BodyDirection Direction(Rotation trunk, Point2 outward)
+    /// <summary>A level direction as the performer has it.</summary>
+    /// <param name="trunk">The middle of the performer's trunk.</param>
+    /// <param name="outward">The direction, of length 1.</param>
+    public static BodyDirection Direction(SegmentFrame trunk, Point2 outward)
     {
         double On(Point3 axis) => axis.XH * outward.XH + axis.YH * outward.YH;
-        var (frontFraction, leftFraction, headFraction) = (On(trunk.X), On(trunk.Y), On(trunk.Z));
+        var (frontFraction, leftFraction, headFraction) = (On(trunk.Turned.X), On(trunk.Turned.Y), On(trunk.Turned.Z));
         if (Math.Abs(leftFraction) >= Math.Max(Math.Abs(frontFraction), Math.Abs(headFraction)))
             return leftFraction >= 0 ? BodyDirection.Left : BodyDirection.Right;
         return Math.Abs(frontFraction) >= Math.Abs(headFraction)

@@ -6,7 +6,7 @@ namespace Slantwise.Records.Postures;
 
 public static partial class BalanceWords
 {
-    /// <summary>Every side it could tip over, by name, the weakest first.</summary>
+    /// <summary>Every side it could tip over, by name, the weakest first; the rounded corners of prints are left out.</summary>
     /// <param name="settled">On the floor.</param>
     /// <param name="balance">Its balance.</param>
     /// <param name="culture">The reader's language.</param>
@@ -14,10 +14,15 @@ public static partial class BalanceWords
     public static IReadOnlyList<NamedSide> Sides(SettledPosture settled, PostureBalance balance, CultureInfo culture)
     {
         var (margin, contacts, trunk) = (balance.Whole.Margin, Contacts(settled), Trunk(settled));
-        return [.. margin.Edges.Select((edge, i) => new NamedSide(Side(BalanceSide.Of(edge, contacts, trunk), culture), edge, i == margin.WeakestEdge))
-            .GroupBy(s => s.Name).Select(sides => sides.MinBy(s => (!s.IsWeakest, s.Edge.MarginH))!)
+        return [.. margin.Edges.Select((edge, i) => (Side: BalanceSide.Of(edge, contacts, trunk), Edge: edge, IsWeakest: i == margin.WeakestEdge))
+            .Where(s => s.IsWeakest || !s.Side.IsCorner).GroupBy(s => Place(s.Side))
+            .Select(sides => sides.MinBy(s => (!s.IsWeakest, s.Edge.MarginH))).Select(s => new NamedSide(Side(s.Side, culture), s.Edge, s.IsWeakest))
             .OrderByDescending(s => s.IsWeakest).ThenBy(s => s.Edge.MarginH)];
     }
+
+    // Sides along the same end of a left and a right part are one place: the heels, whether of one foot or from foot to foot.
+    private static object Place(BalanceSide side) => side.First.Part != side.Second.Part ? (side.First, side.Second)
+        : side.End != PrintEnd.Side ? (side.First.Part, side.End) : (side.First.Part, side.Towards);
 
     /// <summary>What each contact carries, in words: "left hand: 31 % of the weight", with bounds where statics alone does not decide.</summary>
     /// <param name="settled">On the floor.</param>
@@ -53,14 +58,24 @@ public static partial class BalanceWords
     public static string Basis(LoadBasis basis, CultureInfo culture) => Text($"Basis{basis}", culture);
 
     /// <summary>The shape of the base: broad, narrow, or turning into a line.</summary>
-    /// <param name="narrownessFraction">Smallest width over longest side, 0 to 1. Own steps: a third and a sixth.</param>
+    /// <param name="narrownessFraction">Smallest width over greatest length, 0 to 1. Own steps: a third and a sixth.</param>
     /// <param name="culture">The reader's language.</param>
-    public static string Narrowness(double narrownessFraction, CultureInfo culture) => Text(narrownessFraction switch
-    {
-        < 1.0 / 6 => "NarrowLine",
-        < 1.0 / 3 => "NarrowStrip",
-        _ => "NarrowBroad",
-    }, culture);
+    public static string Narrowness(double narrownessFraction, CultureInfo culture) => Text(Step(narrownessFraction, "Narrow"), culture);
+
+    /// <summary>The shape on the floor: for three contacts the triangle between their middles, else the base as a whole.</summary>
+    /// <param name="settled">On the floor.</param>
+    /// <param name="balance">Its balance.</param>
+    /// <param name="culture">The reader's language.</param>
+    public static string Shape(SettledPosture settled, PostureBalance balance, CultureInfo culture) => TriangleFraction(settled) is { } triangleFraction
+        ? Text(Step(triangleFraction, "Triangle"), culture)
+        : Narrowness(balance.Whole.Base.NarrownessFraction, culture);
+
+    /// <summary>Height over longest side of the triangle between the middles of three contacts, as a class sees it: prints have no size in it.</summary>
+    /// <param name="settled">On the floor.</param>
+    /// <returns>0 for a line, .866 where all sides are equal; none where more or fewer than three parts touch.</returns>
+    public static double? TriangleFraction(SettledPosture settled) => Contacts(settled) is { Length: 3 } three
+        ? BaseOfSupport.Of([three[0].Middle, three[1].Middle, three[2].Middle]).NarrownessFraction
+        : null;
 
     /// <summary>How many of a hundred small errors keep it balanced, the size of the errors said.</summary>
     /// <param name="tolerance">The tolerance.</param>
@@ -82,6 +97,13 @@ public static partial class BalanceWords
         return balance.Carried is { IsHeld: true } carried
             ? Sentence("Carried", culture, Text($"Room{Room(Math.Max(0, carried.Margin.MarginH))}", culture)) : "";
     }
+
+    private static string Step(double fraction, string of) => of + (fraction switch
+    {
+        < 1.0 / 6 => "Line",
+        < 1.0 / 3 => "Strip",
+        _ => "Broad",
+    });
 
     private static string Name(SettledPosture settled, SettledContact[] contacts, int index, CultureInfo culture)
     {

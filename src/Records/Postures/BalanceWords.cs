@@ -53,7 +53,8 @@ public static partial class BalanceWords
     /// <param name="culture">The reader's language.</param>
     public static string Side(BalanceSide side, CultureInfo culture)
     {
-        var (first, second) = (side.First, side.Second);
+        // Limbs before trunk and head, whichever way round the side runs.
+        var (first, second) = side.First.Part <= side.Second.Part ? (side.First, side.Second) : (side.Second, side.First);
         if (first.Part != second.Part) return Sentence("Between", culture, Named(Key(first), culture), Named(Key(second), culture));
         var pair = first.Side == second.Side ? first.Side : (Side?)null;
         var key = $"{first.Part}{side.End}{pair?.ToString() ?? "Both"}";

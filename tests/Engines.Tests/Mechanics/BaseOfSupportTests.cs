@@ -24,6 +24,15 @@ public sealed class BaseOfSupportTests
         Assert.Equal(expected, BaseOfSupport.Of([new(x1, y1), new(x2, y2), new(x3, y3)]).NarrownessFraction, 1e-12);
 
     [Fact]
+    // By hand: width 1 over the diagonal √2.
+    public void NarrownessFraction_OfASquare_WidthOverItsDiagonal() =>
+        Assert.Equal(Math.Sqrt(.5), BaseOfSupport.Of([new(0, 0), new(1, 0), new(0, 1), new(1, 1)]).NarrownessFraction, 1e-12);
+
+    [Fact]
+    public void NarrownessFraction_OfAnyBase_IsAtMostOne() => CsCheck.Check.Sample(Floor.Point.Array[3, 12], points =>
+        Assert.InRange(BaseOfSupport.Of(points).NarrownessFraction, 0, 1));
+
+    [Fact]
     public void NarrownessFraction_OfALine_IsNone() =>
         Assert.Equal(0, BaseOfSupport.Of([new(0, 0), new(.1, .1), new(.2, .2)]).NarrownessFraction);
 

@@ -24,6 +24,7 @@ public sealed class PoseResidualsTests
         ["along toes"] = new PoseGoal.Along(new(ContactPart.Toes, Side.Right), new(1, -.2)),
         ["along foot"] = new PoseGoal.Along(RightFoot, new(1, -.2)),
         ["above"] = new PoseGoal.Above(SegmentKind.Shank, Side.Left, new(0, 0, -.1), 2),
+        ["facing"] = new PoseGoal.Facing(new(1, .3)),
         ["held"] = new PoseGoal.Held(LeftHand, new(.2, .1, .5)),
         ["seen"] = new PoseGoal.Seen(SegmentKind.Forearm, Side.Right, new(0, 0, -.1), new(.2, .1, .5), new(.6, .8, .1)),
         ["seen head"] = new PoseGoal.Seen(SegmentKind.Head, Side.Middle, new(0, 0, .2), new(.2, .1, .5), new(0, 1, 0)),

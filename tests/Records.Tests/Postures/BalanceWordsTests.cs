@@ -17,7 +17,7 @@ public sealed class BalanceWordsTests
         // and farther from the toes and from the outer edges of two feet.
         var settled = TwoFeet.Settle();
         var balance = PostureBalance.Of(settled);
-        Assert.Equal("Held, with room to spare. It would tip over the heels first.", BalanceWords.Verdict(settled, balance, English));
+        Assert.Equal("Held, with room to spare. It would first tip over the heels.", BalanceWords.Verdict(settled, balance, English));
         Assert.Equal("Se mantiene, con margen. Primero se volcaría sobre los talones.", BalanceWords.Verdict(settled, balance, Spanish));
     }
 
@@ -76,4 +76,29 @@ public sealed class BalanceWordsTests
     public void Share_FourContacts_SaysTheBounds() => Assert.Equal(
         "left foot: 31% of the weight, by statics alone anything from 0% to 60%",
         BalanceWords.Share(BalanceWords.Contact(new(ContactPart.Foot, Side.Left), English), new LoadShare(.31, 0, .6), English));
+
+    [Fact]
+    public void Sides_OfAStandingBody_AreFourAndTheWeakestIsFirst()
+    {
+        // By hand: to the toes, to the heels and to the outer edge of either foot; the cut corners of the prints are no sides of their own.
+        var settled = TwoFeet.Settle();
+        var balance = PostureBalance.Of(settled);
+        var sides = BalanceWords.Sides(settled, balance, English);
+        Assert.Equal(["the heels", "the left foot, to the left", "the right foot, to the right", "the toes"], sides.Select(s => s.Name).Order());
+        Assert.Equal(balance.Whole.Margin.MarginH, sides[0].Edge.MarginH);
+        Assert.True(sides[0].IsWeakest);
+    }
+
+    [Theory]
+    [InlineData(.20, "The three points make a broad triangle.")]
+    [InlineData(.06, "The three points make a flat triangle.")]
+    [InlineData(.03, "The triangle has turned into a line: only the size of the prints is left.")]
+    public void Shape_OfThreePoints_IsTheTriangleOfTheirMiddles(double forwardH, string said)
+    {
+        // By hand: hands .24 H apart and the crown in front of their middle, so the height over the longest side is .83 (of the equal sides), .25 and .125.
+        SettledContact At(ContactPart part, Side side, double xH, double yH) => new(new(part, side), new(xH, yH), [new(xH, yH)], 0);
+        var settled = new SettledPosture(TwoFeet, new SettledBody(Skeleton.Of(Pose.Upright), [
+            At(ContactPart.Hand, Side.Left, 0, .12), At(ContactPart.Hand, Side.Right, 0, -.12), At(ContactPart.Crown, Side.Middle, forwardH, 0)], 0, 0), null, 0);
+        Assert.Equal(said, BalanceWords.Shape(settled, PostureBalance.Of(TwoFeet.Settle()), English));
+    }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Slantwise.Engines.Mechanics;
 using Slantwise.Engines.Mechanics.Postures;
 using Slantwise.Records.Checks;
@@ -5,6 +6,7 @@ using Slantwise.Records.Postures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
+using Slantwise.Records.Tasks.Files;
 
 namespace Slantwise.Records.Tests.Postures;
 
@@ -20,9 +22,23 @@ public sealed class PostureDemandsTests
     [InlineData("headstand", BodyDemand.Inversion, BodyDemand.HeadWeight, BodyDemand.HandWeight)]
     [InlineData("handstand", BodyDemand.Inversion, BodyDemand.HandWeight)]
     [InlineData("v-sit")]
+    [InlineData("frog-crouch")]
+    [InlineData("frog-lean", BodyDemand.HandWeight)]
+    [InlineData("frog-one-foot", BodyDemand.HandWeight)]
+    [InlineData("one-foot-toes-down")]
+    [InlineData("tuck-sit-heels")]
     [InlineData("crab", BodyDemand.HandWeight)]
     public void Of_APostureOfTheLibrary_WhatItAsksOfTheBody(string key, params BodyDemand[] demands) =>
         Assert.Equal(demands, PostureDemands.Of(PostureLibrary.Find(key)!).Where(d => key != "frog-balance" || d != BodyDemand.Inversion));
+
+    [Fact]
+    public void Of_LevelsOfTheTasksThatComeWithTheProgram_NoMoreThanTheirAuthorWrote()
+    {
+        var levels = TaskLibrary.Read(CultureInfo.InvariantCulture, Guid.CreateVersion7()).SelectMany(r => r.Task!.Levels).ToList();
+        Assert.All(levels, level => Assert.Equal(level.Demands.Order(), PostureDemands.Of(level)));
+        // Every level of the four tasks that are balances shows how it is done.
+        Assert.Equal(20, levels.Count(l => l.Posture is not null));
+    }
 
     [Fact]
     public void Of_ALevelWhoseAuthorWroteNothing_ThePostureStillSpeaks()

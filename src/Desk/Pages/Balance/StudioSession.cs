@@ -16,6 +16,7 @@ public sealed partial class StudioSession
     private StudioHandle? _dragged;
     private SettledPosture _before;
     private Point2 _offsetBefore;
+    private (bool IsPartner, Joint Joint, Side Side)? _turning;
 
     /// <summary>Begins with a posture that can stand on the floor.</summary>
     /// <param name="posture">From the library or a file.</param>
@@ -49,7 +50,10 @@ public sealed partial class StudioSession
     public bool IsStopped { get; private set; }
 
     /// <summary>Whether something is being dragged.</summary>
-    public bool IsDragging => _edit is not null;
+    public bool IsDragging => _dragged is not null;
+
+    /// <summary>What is being dragged; none when nothing is.</summary>
+    public StudioHandle? Dragged => _dragged;
 
     /// <summary>Whether the posture is no longer the one that was taken.</summary>
     public bool IsChanged => _undo.Count > 0;
@@ -74,6 +78,7 @@ public sealed partial class StudioSession
     /// <param name="posture">From the library or a file.</param>
     public void Take(Posture posture)
     {
+        End();
         _start = posture;
         _undo.Clear();
         _redo.Clear();
@@ -107,9 +112,9 @@ public sealed partial class StudioSession
     /// <summary>Ends a drag: it is one step to undo.</summary>
     public void End()
     {
-        if (_edit is null) return;
-        (_edit, _dragged) = (null, null);
-        if (!ReferenceEquals(_before, Settled)) Remember(_before.Posture);
+        var wasDragging = IsDragging;
+        (_edit, _dragged, _turning) = (null, null, null);
+        if (wasDragging && !ReferenceEquals(_before, Settled)) Remember(_before.Posture);
     }
 
     /// <summary>Sets a joint; contacts stay and the rest follows.</summary>
@@ -119,8 +124,17 @@ public sealed partial class StudioSession
     /// <param name="angleDeg">The wished angle, taken to the joint's limits.</param>
     public void SetAngle(bool isPartner, Joint joint, Side side, double angleDeg)
     {
+        // A slider sends many angles: they are one step to undo, and the body stays near to where the first one found it.
+        var isGoingOn = _turning == (isPartner, joint, side) && _edit is not null;
+        if (!isGoingOn)
+        {
+            End();
+            (_before, _offsetBefore, _edit) = (Settled, Offset, PostureEdit.Of(Settled, isPartner));
+        }
         var (leastDeg, mostDeg) = JointLimits.Of(joint);
-        Change(isPartner, _ => ([new PoseGoal.Angle(joint, side, Math.Clamp(angleDeg, leastDeg, mostDeg) * Math.PI / 180)], []));
+        Taken(_edit!.Follow([new PoseGoal.Angle(joint, side, Math.Clamp(angleDeg, leastDeg, mostDeg) * Math.PI / 180)], []));
+        _turning = (isPartner, joint, side);
+        if (!isGoingOn && !ReferenceEquals(_before, Settled)) Remember(_before.Posture);
     }
 
     /// <summary>Moves a contact to a place on the floor.</summary>

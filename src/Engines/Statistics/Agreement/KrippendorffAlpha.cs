@@ -27,9 +27,11 @@ public readonly record struct KrippendorffAlpha(double? AlphaFraction, int UnitC
         var place = values.Select((v, i) => (v.Value, i)).ToDictionary(v => v.Value, v => v.i);
         var below = new int[values.Length];
         for (var c = 1; c < values.Length; c++) below[c] = below[c - 1] + values[c - 1].Count;
+        // Against the largest of them, so that no square of a difference over- or underflows; alpha does not mind.
+        var largest = values.Max(v => Math.Abs(v.Value)) is var most && most > 0 ? most : 1;
         double Difference(int c, int k)
         {
-            var (a, b) = (values[c].Value, values[k].Value);
+            var (a, b) = (values[c].Value / largest, values[k].Value / largest);
             var step = scale switch
             {
                 RatingScale.Nominal => c == k ? 0 : 1,

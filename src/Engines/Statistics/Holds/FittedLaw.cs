@@ -60,14 +60,16 @@ public sealed class FittedLaw
     /// <summary>The time until which a share of a group holds.</summary>
     /// <param name="group">From 0.</param>
     /// <param name="heldFraction">Between 0 and 1; 1/2 for the median.</param>
+    /// <returns>None where the curve is so flat that it lies beyond a thousand million seconds.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such group; a share that is not between 0 and 1.</exception>
-    public double TimeS(int group, double heldFraction)
+    public double? TimeS(int group, double heldFraction)
     {
         Check(group);
         if (!(heldFraction > 0 && heldFraction < 1))
             throw new ArgumentOutOfRangeException(nameof(heldFraction), heldFraction, "A share lies between 0 and 1, both left out.");
         var z = Law == HoldLaw.Weibull ? Math.Log(-Math.Log(heldFraction)) : Math.Log((1 - heldFraction) / heldFraction);
-        return Math.Exp((place[group] + z) / slope);
+        var time = Math.Exp((place[group] + z) / slope);
+        return time < 1e9 ? time : null;
     }
 
     /// <summary>The share of a group that holds beyond a time, with its range.</summary>

@@ -30,8 +30,7 @@ public sealed record HoldFit(
         {
             if (group < 0 || group >= groupCount)
                 throw new ArgumentOutOfRangeException(nameof(holds), group, $"Groups are numbered from 0 to {groupCount - 1}.");
-            if (!(span.LowS >= 0 && double.IsFinite(span.LowS) && !(span.HighS <= 0 || span.HighS < span.LowS) && double.IsFinite(span.HighS ?? 0)))
-                throw new ArgumentOutOfRangeException(nameof(holds), span, "A span begins at 0 seconds or later and ends later than 0 and not before it begins.");
+            Check(span);
         }
 
         var cautions = Cannot(holds, groupCount);
@@ -48,6 +47,12 @@ public sealed record HoldFit(
         cautions |= Few(holds.Count, byPupil, pupils);
         var curves = (cautions & (HoldCautions.NotConverged | HoldCautions.NoSlope)) == 0 ? search.Curves(byPupil) : null;
         return new(curves, holds.Count, fallen, pupils, byPupil, rounds, cautions);
+    }
+
+    internal static void Check(HoldSpan span)
+    {
+        if (!(span.LowS >= 0 && double.IsFinite(span.LowS) && !(span.HighS <= 0 || span.HighS < span.LowS) && double.IsFinite(span.HighS ?? 0)))
+            throw new ArgumentOutOfRangeException(nameof(span), span, "A span begins at 0 seconds or later and ends later than 0 and not before it begins.");
     }
 
     private static HoldCautions Few(int holdCount, bool byPupil, int pupilCount) =>

@@ -14,7 +14,7 @@ public static class KaplanMeier
     /// <summary>The curve of some holds of one task; where targets differ, ask for each target on its own.</summary>
     /// <param name="holds">Any number, any order. Where one pupil has several, the errors come from leaving out one pupil at a time, else from Greenwood's formula.</param>
     /// <param name="confidenceFraction">How often such ranges hold the true share, between 0 and 1: 0.90, 0.95.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A hold that is not more than 0 or not finite; a confidence that is not between 0 and 1.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A hold that is negative or not finite; a confidence that is not between 0 and 1.</exception>
     public static HoldCurve Of(IReadOnlyList<HoldTime> holds, double confidenceFraction)
     {
         if (!(confidenceFraction > 0 && confidenceFraction < 1))
@@ -45,8 +45,8 @@ public static class KaplanMeier
     {
         foreach (var hold in holds)
         {
-            if (!(hold.HeldS > 0 && double.IsFinite(hold.HeldS)))
-                throw new ArgumentOutOfRangeException(nameof(holds), hold.HeldS, "A hold lasts more than 0 seconds and is a number.");
+            if (!(hold.HeldS >= 0 && double.IsFinite(hold.HeldS)))
+                throw new ArgumentOutOfRangeException(nameof(holds), hold.HeldS, "A hold lasts 0 seconds or more and is a number.");
         }
     }
 

@@ -15,7 +15,7 @@ public sealed record LogRank(
     /// <summary>The comparison of some groups.</summary>
     /// <param name="groups">Two or more, each any number of holds in any order. A group that is never at risk when somebody falls is left out of the comparison.</param>
     /// <exception cref="ArgumentException">Fewer than two groups.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A hold that is not more than 0 or not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A hold that is negative or not finite.</exception>
     public static LogRank Of(IReadOnlyList<IReadOnlyList<HoldTime>> groups)
     {
         if (groups.Count < 2) throw new ArgumentException("At least two groups are compared.", nameof(groups));

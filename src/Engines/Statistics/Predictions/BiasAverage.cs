@@ -1,11 +1,13 @@
 namespace Slantwise.Engines.Statistics.Predictions;
 
 /// <summary>An average over possible means and spreads of a class, each weighted by how well it explains all pupils.</summary>
-internal sealed class BiasAverage(IReadOnlyList<double[]> likelihoods)
+/// <param name="likelihoods">One for each pupil, over the grid.</param>
+/// <param name="isForPupils">Whether pupils are averaged, too, and not only the class.</param>
+internal sealed class BiasAverage(IReadOnlyList<double[]> likelihoods, bool isForPupils)
 {
-    private readonly double[][] weights = likelihoods.Select(_ => new double[BiasGrid.Count]).ToArray();
+    private readonly double[][] weights = isForPupils ? likelihoods.Select(_ => new double[BiasGrid.Count]).ToArray() : [];
     private double top = double.NegativeInfinity;
-    private double total, mean, meanSquare, spread, spreadSquare;
+    private double total, mean, meanSquare, spread, spreadSquare, logSpread, logSpreadSquare;
 
     public double Mean => mean / total;
 
@@ -13,19 +15,26 @@ internal sealed class BiasAverage(IReadOnlyList<double[]> likelihoods)
 
     public double Spread => spread / total;
 
+    public double LogSpread => logSpread / total;
+
+    public double LogSpreadSd => Math.Sqrt(Math.Max(0, logSpreadSquare / total - LogSpread * LogSpread));
+
     /// <summary>The variance of the bias of a pupil of whom nothing is known.</summary>
     public double Unknown => spreadSquare / total + MeanSd * MeanSd;
 
     /// <summary>One mean and spread with the log of its weight before anything was seen.</summary>
     public void Add(double classMean, double classSpread, double logPrior)
     {
-        var normal = BiasGrid.Normal(classMean, classSpread);
+        var (first, normal) = BiasGrid.Normal(classMean, classSpread);
         var evidence = new double[likelihoods.Count];
         var log = logPrior;
         for (var p = 0; p < likelihoods.Count; p++)
         {
-            for (var i = 0; i < BiasGrid.Count; i++) evidence[p] += normal[i] * likelihoods[p][i];
-            log += Math.Log(evidence[p]);
+            var sum = 0.0;
+            var own = likelihoods[p].AsSpan(first, normal.Length);
+            for (var i = 0; i < normal.Length; i++) sum += normal[i] * own[i];
+            evidence[p] = sum;
+            log += Math.Log(sum);
         }
         if (log > top)
         {
@@ -34,15 +43,21 @@ internal sealed class BiasAverage(IReadOnlyList<double[]> likelihoods)
             top = log;
         }
         var weight = Math.Exp(log - top);
-        if (weight < 1e-14) return;
+        if (weight < 1e-12) return;
         total += weight;
         mean += weight * classMean;
         meanSquare += weight * classMean * classMean;
         spread += weight * classSpread;
         spreadSquare += weight * classSpread * classSpread;
-        for (var p = 0; p < likelihoods.Count; p++)
-            for (var i = 0; i < BiasGrid.Count; i++)
-                weights[p][i] += weight / evidence[p] * normal[i] * likelihoods[p][i];
+        logSpread += weight * Math.Log(classSpread);
+        logSpreadSquare += weight * Math.Log(classSpread) * Math.Log(classSpread);
+        for (var p = 0; p < weights.Length; p++)
+        {
+            var factor = weight / evidence[p];
+            var own = likelihoods[p].AsSpan(first, normal.Length);
+            var to = weights[p].AsSpan(first, normal.Length);
+            for (var i = 0; i < normal.Length; i++) to[i] += factor * normal[i] * own[i];
+        }
     }
 
     /// <summary>The weights of one pupil's biases.</summary>
@@ -52,6 +67,7 @@ internal sealed class BiasAverage(IReadOnlyList<double[]> likelihoods)
     {
         (total, mean, meanSquare) = (total * factor, mean * factor, meanSquare * factor);
         (spread, spreadSquare) = (spread * factor, spreadSquare * factor);
+        (logSpread, logSpreadSquare) = (logSpread * factor, logSpreadSquare * factor);
         foreach (var row in weights)
             for (var i = 0; i < row.Length; i++)
                 row[i] *= factor;

@@ -28,16 +28,18 @@ internal static class BiasGrid
         return logs.Select(l => Math.Exp(Math.Max(l - best, -690))).ToArray();
     }
 
-    /// <summary>A normal law's weights on the grid; they sum to 1 but for what lies beyond it.</summary>
-    public static double[] Normal(double mean, double sd)
+    /// <summary>A normal law's weights on the grid from a first point on; what lies beyond the grid or eight deviations is left out.</summary>
+    public static (int First, double[] Weights) Normal(double mean, double sd)
     {
-        var weights = new double[Count];
-        for (var i = 0; i < Count; i++)
+        var first = Math.Clamp((int)Math.Ceiling((mean - 8 * sd - From) / Step), 0, Count - 1);
+        var end = Math.Clamp((int)Math.Floor((mean + 8 * sd - From) / Step), first, Count - 1) + 1;
+        var weights = new double[end - first];
+        for (var i = 0; i < weights.Length; i++)
         {
-            var z = (At(i) - mean) / sd;
+            var z = (At(first + i) - mean) / sd;
             weights[i] = Step / (sd * Math.Sqrt(2 * Math.PI)) * Math.Exp(-z * z / 2);
         }
-        return weights;
+        return (first, weights);
     }
 
     /// <summary>What weights on the grid say.</summary>

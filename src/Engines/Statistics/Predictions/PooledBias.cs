@@ -15,9 +15,10 @@ namespace Slantwise.Engines.Statistics.Predictions;
 public sealed record PooledBias(
     IReadOnlyList<PupilBias> Pupils, double ClassMeanLogits, double ClassMeanSdLogits, double BetweenLogits, PredictionCautions Cautions)
 {
-    private const int SpreadCount = 12, MeanCount = 31, Rounds = 3;
+    private const int SpreadCount = 17, MeanCount = 31, Rounds = 3;
     // Below a tenth of a logit pupils are as good as equal; and a normal law is summed exactly on this grid down to there.
-    private const double SmallestSpread = .1, LargestSpread = 3;
+    // The largest is where next to nothing of the half-normal is left, so that cutting there costs nothing.
+    private const double SmallestSpread = .1, LargestSpread = 4.5, LargestGiven = 3;
 
     /// <summary>The biases of a class.</summary>
     /// <param name="pupils">For each pupil the sets; any number, none included.</param>
@@ -26,26 +27,30 @@ public sealed record PooledBias(
     {
         foreach (var sets in pupils) ExpectedSet.Check(sets);
         var likelihoods = pupils.Select(BiasGrid.Likelihood).ToList();
-        var spreads = Enumerable.Range(0, SpreadCount)
-            .Select(i => SmallestSpread * Math.Pow(LargestSpread / SmallestSpread, i / (SpreadCount - 1.0))).ToArray();
 
-        // The grid of means is laid anew where the weight turned out to be, until it is fine enough for it.
+        // The grid of means and log spreads is laid anew where the weight turned out to be, until it is fine enough for it.
         var (centre, width) = (0.0, 4.0);
-        var averaged = new BiasAverage(likelihoods);
+        var (least, most) = (Math.Log(SmallestSpread), Math.Log(LargestSpread));
+        BiasAverage? averaged = null;
         for (var round = 0; round < Rounds; round++)
         {
-            averaged = new BiasAverage(likelihoods);
-            var step = 2 * width / (MeanCount - 1);
-            foreach (var spread in spreads)
+            averaged = new BiasAverage(likelihoods, round == Rounds - 1);
+            var (step, logStep) = (2 * width / (MeanCount - 1), (most - least) / (SpreadCount - 1));
+            for (var s = 0; s < SpreadCount; s++)
+            {
+                var (logSpread, spread) = (least + s * logStep, Math.Exp(least + s * logStep));
                 for (var m = 0; m < MeanCount; m++)
                 {
                     var mean = centre - width + m * step;
-                    // Even steps in log spread carry weight in proportion to the spread.
-                    averaged.Add(mean, spread, -mean * mean / 2 - spread * spread / 2 + Math.Log(spread));
+                    // Even steps in log spread carry weight in proportion to the spread; the first and last stand for half a step.
+                    averaged.Add(mean, spread, -mean * mean / 2 - spread * spread / 2 + logSpread - (s is 0 or SpreadCount - 1 ? Math.Log(2) : 0));
                 }
+            }
             (centre, width) = (averaged.Mean, 5 * Math.Max(averaged.MeanSd, step / 2));
+            var reach = 6 * Math.Max(averaged.LogSpreadSd, logStep / 2);
+            (least, most) = (Math.Max(averaged.LogSpread - reach, Math.Log(SmallestSpread)), Math.Min(averaged.LogSpread + reach, Math.Log(LargestSpread)));
         }
-        return Answer(pupils, averaged);
+        return Answer(pupils, averaged!);
     }
 
     /// <summary>The biases where the class's mean and spread are known, from a larger class or another year.</summary>
@@ -57,9 +62,9 @@ public sealed record PooledBias(
     {
         foreach (var sets in pupils) ExpectedSet.Check(sets);
         if (!(meanLogits is >= -4 and <= 4)) throw new ArgumentOutOfRangeException(nameof(meanLogits), meanLogits, "A class's mean lies from −4 to 4 logits.");
-        if (!(betweenLogits is >= SmallestSpread and <= LargestSpread))
+        if (!(betweenLogits is >= SmallestSpread and <= LargestGiven))
             throw new ArgumentOutOfRangeException(nameof(betweenLogits), betweenLogits, "A spread between pupils lies from 0.1 to 3 logits.");
-        var averaged = new BiasAverage(pupils.Select(BiasGrid.Likelihood).ToList());
+        var averaged = new BiasAverage(pupils.Select(BiasGrid.Likelihood).ToList(), true);
         averaged.Add(meanLogits, betweenLogits, 0);
         return Answer(pupils, averaged);
     }

@@ -4,10 +4,14 @@ namespace Slantwise.Engines.Statistics.Responses;
 public sealed class Connectedness
 {
     private readonly int[] _group;
-    private readonly int _pupils;
-
     private Connectedness(int[] group, int pupils, int groups, bool isTwoSided) =>
-        (_group, _pupils, GroupCount, IsTwoSided) = (group, pupils, groups, isTwoSided);
+        (_group, PupilCount, GroupCount, IsTwoSided) = (group, pupils, groups, isTwoSided);
+
+    /// <summary>How many pupils there are, with or without a trial.</summary>
+    public int PupilCount { get; }
+
+    /// <summary>How many levels there are, with or without a trial.</summary>
+    public int LevelCount => _group.Length - PupilCount;
 
     /// <summary>How many groups of pupils and levels with trials are not linked with each other; 1 is a class in one piece, 0 has no trial.</summary>
     public int GroupCount { get; }
@@ -24,7 +28,7 @@ public sealed class Connectedness
 
     /// <summary>The group of a level, from 0; none without a trial.</summary>
     /// <param name="level">An index into the levels.</param>
-    public int? OfLevel(int level) => _group[_pupils + level] is >= 0 and var g ? g : null;
+    public int? OfLevel(int level) => _group[PupilCount + level] is >= 0 and var g ? g : null;
 
     internal static Connectedness Of(ResponseData data)
     {

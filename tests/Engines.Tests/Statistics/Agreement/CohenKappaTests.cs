@@ -70,6 +70,11 @@ public sealed class CohenKappaTests
         Assert.Equal(AgreementCautions.OneCategory | AgreementCautions.MostlyOneCategory, kappa.Cautions);
         Assert.Equal(AgreementCautions.NoPairs, Plain(AgreementTable.Of(new int[2, 2])).Cautions);
         Assert.Equal(AgreementCautions.FewPairs, Plain(AgreementTable.Of(new[,] { { 3, 1 }, { 1, 2 } })).Cautions);
+        Assert.Equal(AgreementCautions.FewPairs, Plain(AgreementTable.Of(new[,] { { 5, 1 }, { 1, 2 } })).Cautions);
+        Assert.Equal(AgreementCautions.None, Plain(AgreementTable.Of(new[,] { { 6, 1 }, { 1, 2 } })).Cautions);
+        // By hand: 85 and 86 of 100 answers are the first.
+        Assert.Equal(AgreementCautions.None, Plain(AgreementTable.Of(new[,] { { 85, 0 }, { 0, 15 } })).Cautions);
+        Assert.Equal(AgreementCautions.MostlyOneCategory, Plain(AgreementTable.Of(new[,] { { 86, 0 }, { 0, 14 } })).Cautions);
     }
 
     [Fact]

@@ -97,6 +97,8 @@ public sealed class JudgeAgreementTests
         var large = ReportBalance.Of(AgreementTable.Of(new[,] { { 5, 24 }, { 40, 5 } }));
         Assert.Equal(.0455, large.ChanceFraction!.Value, 0.5e-4);
         Assert.False(large.IsExact);
+        bool IsExact(int over) => ReportBalance.Of(AgreementTable.Of(new[,] { { 0, 10 }, { over, 0 } })).IsExact;
+        Assert.Equal((true, false), (IsExact(14), IsExact(15)));
         Assert.Equal(1, ReportBalance.Of(AgreementTable.Of(new[,] { { 3, 0 }, { 0, 3 } })).ChanceFraction);
         Assert.Null(ReportBalance.Of(AgreementTable.Of(new int[2, 2])).BiasFraction);
     }

@@ -40,7 +40,7 @@ public sealed class HoldFitTests
         Assert.Equal(606.5275580043, Math.Exp(curves.ScaleOf(0).ValueNats), 606.5e-6);
         Assert.Equal(0.2059439090, curves.ScaleOf(0).ErrorNats, 1e-6);
         Assert.Equal(0.2918127631, curves.LogSpreadErrorNats, 1e-6);
-        Assert.Equal(164.0224386611, curves.TimeS(0, 0.9), 1e-3);
+        Assert.Equal(164.0224386611, curves.TimeS(0, 0.9)!.Value, 1e-3);
         Assert.Equal(0.4881022995, curves.Held(0, 500, 0.95).HeldFraction, 1e-6);
     }
 
@@ -52,7 +52,7 @@ public sealed class HoldFitTests
         var held = curves.Held(0, 10, 0.95);
         Assert.Equal(1.565390, Math.Log(held.HeldFraction / (1 - held.HeldFraction)), 1e-5);
         Assert.Equal(1.829648, 1 / curves.SpreadNats, 1e-5);
-        Assert.Equal(23.5271, curves.TimeS(0, 0.5), 1e-3);
+        Assert.Equal(23.5271, curves.TimeS(0, 0.5)!.Value, 1e-3);
         Assert.InRange(held.HeldFraction, held.LowFraction, held.HighFraction);
     }
 
@@ -64,7 +64,7 @@ public sealed class HoldFitTests
         var holds = new[] { (4.0, 10), (8, 20), (16, 30) }.SelectMany(x =>
             Enumerable.Range(0, 40).Select(i => new GroupedHold(i < x.Item2 ? new(0, x.Item1) : new(x.Item1, null)))).ToList();
         var curves = HoldFit.Fit(HoldLaw.LogLogistic, holds, 1).Curves!;
-        Assert.Equal(8, curves.TimeS(0, 0.5), 1e-7);
+        Assert.Equal(8, curves.TimeS(0, 0.5)!.Value, 1e-7);
         Assert.Equal(Math.Log(2) / Math.Log(3), curves.SpreadNats, 1e-8);
         // The error of the median's log, from the information sums: slope² Σ n p q in the place at its centre.
         var (w, slope) = (new[] { 7.5, 10, 7.5 }, Math.Log(3) / Math.Log(2));
@@ -144,6 +144,22 @@ public sealed class HoldFitTests
         var single = HoldFit.Fit(HoldLaw.LogLogistic, once, 2).Curves!.ScaleOf(0);
         Assert.Equal(single.ValueNats, fit.Curves!.ScaleOf(0).ValueNats, 1e-8);
         Assert.InRange(fit.Curves.ScaleOf(0).ErrorNats / single.ErrorNats, 0.85, 1.25);
+    }
+
+    [Fact]
+    public void Fit_FourAlikePupils_HasTheErrorOfFittingAnewWithoutEach()
+    {
+        // With pupils so alike one step of Newton's method is as good as a whole fit, and four of them tell (n − 1)/n from 1.
+        var holds = Enumerable.Range(0, 4).SelectMany(p => Enumerable.Range(1, 60).Select(i =>
+        {
+            var time = Math.Exp(2 + .02 * p + .6 * Math.Log(i / (61.0 - i)));
+            return new GroupedHold(time > 15 ? new(15, null) : new(time - .2, time + .2), 0, p);
+        })).ToList();
+        var fit = HoldFit.Fit(HoldLaw.LogLogistic, holds, 1);
+        var without = Enumerable.Range(0, 4).Select(p => HoldFit.Fit(HoldLaw.LogLogistic, holds.Where(h => h.Pupil != p).ToList(), 1).Curves!.ScaleOf(0).ValueNats).ToList();
+        var error = Math.Sqrt(3 / 4.0 * without.Sum(w => (w - without.Average()) * (w - without.Average())));
+        Assert.Equal(error, fit.Curves!.ScaleOf(0).ErrorNats, .01 * error);
+        Assert.Equal(HoldCautions.FewPupils, fit.Cautions);
     }
 
     [Fact]

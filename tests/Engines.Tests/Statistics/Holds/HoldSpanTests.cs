@@ -30,6 +30,16 @@ public sealed class HoldSpanTests
     }
 
     [Fact]
+    public void Time_OfATry_IsItsDoseOrItsFall()
+    {
+        Assert.Equal(new HoldTime(10, false, 3), HoldTime.Of(new HoldAttempt(14, 10, true), 3));
+        Assert.Equal(new HoldTime(14, false), HoldTime.Of(new HoldAttempt(14, null, true)));
+        Assert.Equal(new HoldTime(4, true), HoldTime.Of(new HoldAttempt(4, 10, false)));
+        Assert.Null(HoldTime.Of(new HoldAttempt(null, 10, false)));
+        Assert.Null(HoldTime.Of(new HoldAttempt(null, null, true)));
+    }
+
+    [Fact]
     public void Of_AnyTimedFall_HoldsTheTimeAndFits() => Gen.Select(Gen.Double[0, 60], Gen.Double[1, 60], Gen.Double[0.01, 2]).Sample((held, dose, resolution) =>
     {
         var span = HoldSpan.Of(new HoldAttempt(held, dose, false), resolution)!.Value;

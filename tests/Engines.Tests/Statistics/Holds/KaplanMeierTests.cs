@@ -168,12 +168,14 @@ public sealed class KaplanMeierTests
         Assert.Equal(new MedianHold(null, null, null), held.Median);
         Assert.All(held.Steps, s => Assert.True(s is { HeldFraction: 1, LowFraction: null, IsThin: true }));
         Assert.Equal(HoldCautions.FewHolds | HoldCautions.FewPupils, KaplanMeier.Of([new(5, true, 1), new(4, true, 1)], 0.9).Cautions);
+        HoldCautions OfPupils(int count) => KaplanMeier.Of(HoldData.Controls.Select((h, i) => h with { Pupil = i % count }).ToArray(), 0.9).Cautions;
+        Assert.Equal((HoldCautions.FewPupils, HoldCautions.None), (OfPupils(5), OfPupils(6)));
         Assert.Equal(HoldCautions.MixedTargets, KaplanMeier.Of(HoldData.Treated, 0.9).Cautions);
         Assert.Equal(HoldCautions.None, KaplanMeier.Of(HoldData.NistUnits, 0.9).Cautions);
     }
 
     [Theory]
-    [InlineData(0, 0.9)]
+    [InlineData(-1, 0.9)]
     [InlineData(double.NaN, 0.9)]
     [InlineData(5, 1)]
     public void Of_OutsideItsRange_Throws(double heldS, double confidence) =>

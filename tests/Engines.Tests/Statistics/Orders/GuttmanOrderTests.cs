@@ -38,6 +38,8 @@ public sealed class GuttmanOrderTests
         Assert.Equal(new LevelPair(0, 1, 0, 0, 0), order.Neighbours[0]);
         Assert.Equal(1, order.Neighbours[0].ChanceFraction);
         Assert.Equal(OrderCautions.FewPupils, order.Cautions);
+        Assert.Equal(OrderCautions.FewPupils, Of("10..", "0.1.").Cautions);
+        Assert.Equal(OrderCautions.FewPupils | OrderCautions.MostlyUntried, Of("10..", "0...").Cautions);
         Assert.Equal(OrderCautions.FewPupils | OrderCautions.MostlyUntried, Of("1....", ".0...").Cautions & (OrderCautions.FewPupils | OrderCautions.MostlyUntried));
     }
 

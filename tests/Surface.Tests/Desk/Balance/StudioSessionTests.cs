@@ -1,6 +1,7 @@
 using Slantwise.Desk.Pages.Balance;
 using Slantwise.Engines.Mechanics;
 using Slantwise.Engines.Mechanics.Postures;
+using Slantwise.Records.Postures;
 using static Slantwise.Surface.Tests.Desk.Balance.StudioPostures;
 
 namespace Slantwise.Surface.Tests.Desk.Balance;
@@ -64,6 +65,8 @@ public sealed class StudioSessionTests
         }
         Assert.Equal(narrowness.OrderDescending(), narrowness);
         Assert.True(narrowness[^1] < .8 * narrowness[0], string.Join(' ', narrowness));
+        // By hand: three times a third of the way leaves .66 · .66 · .66 = .29 of the height.
+        Assert.InRange(BalanceWords.TriangleFraction(session.Settled)!.Value / BalanceWords.TriangleFraction(Tripod.Settle())!.Value, .25, .40);
     }
 
     [Fact]

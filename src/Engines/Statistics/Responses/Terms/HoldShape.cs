@@ -5,11 +5,14 @@ internal sealed class HoldShape
 {
     private readonly Piece[] _pieces;
 
-    public HoldShape(IEnumerable<Piece> pieces) =>
+    public HoldShape(IEnumerable<Piece> pieces, bool isUsed)
+    {
+        IsUsed = isUsed;
         _pieces = [.. pieces.GroupBy(p => (p.A, p.B)).Select(g => new Piece(g.Key.A, g.Key.B, g.Sum(p => p.Weight))).OrderBy(p => p.A).ThenBy(p => p.B)];
+    }
 
-    /// <summary>Whether any fall was timed.</summary>
-    public bool IsUsed => _pieces.Length > 0;
+    /// <summary>Whether any fall was timed. A watch that showed nearly 0 has no piece here, but terms that know the slope.</summary>
+    public bool IsUsed { get; }
 
     /// <summary>
     /// What is assumed about the slope beyond its normal prior, as a log density and two derivatives: it vanishes at 0, by a factor of the slope itself. Among falls
@@ -20,7 +23,7 @@ internal sealed class HoldShape
     /// <summary>Value and two derivatives; minus infinity where the slope is not above 0, for then longer holds would not be harder.</summary>
     public (double Value, double First, double Second) At(double slope)
     {
-        if (_pieces.Length == 0) return (0, 0, 0);
+        if (!IsUsed) return (0, 0, 0);
         if (!(slope > 0)) return (double.NegativeInfinity, 0, 0);
         double value = 0, first = 0, second = 0;
         foreach (var (a, b, weight) in _pieces)

@@ -78,7 +78,7 @@ internal sealed class TermTable
             states[i] = options.DriftSdLogits > 0 ? [.. raw[i].Select(t => t.Lesson).Where(l => l > 0).Distinct().Order()] : [];
             terms[i] = Merged(raw[i], own[i], states[i]);
         }
-        return new(terms, own, states, new(pieces), leftAside);
+        return new(terms, own, states, new(pieces, terms.Any(t => t.Any(x => x.Tau != 0))), leftAside);
     }
 
     private static List<Term> Merged(List<(int Level, int Lesson, double Tau, float M, float A)> raw, List<int> own, List<int> states)
