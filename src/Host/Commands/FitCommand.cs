@@ -21,7 +21,7 @@ internal static class FitCommand
         var residualSd = Number("--residual-sd", "OptionResidualSd");
         var drift = Number("--drift", "OptionDrift");
         var isStill = new Option<bool>("--no-growth") { Description = StudyWords.Say("OptionNoGrowth") };
-        var nodes = new Option<int>("--nodes") { Description = StudyWords.Say("OptionNodes"), HelpName = "N", DefaultValueFactory = _ => 7 };
+        var nodes = new Option<int?>("--nodes") { Description = StudyWords.Say("OptionNodes"), HelpName = "N" };
         var at = new Option<int?>("--at") { Description = StudyWords.Say("OptionAt"), HelpName = "LESSON" };
         var isConditional = new Option<bool>("--conditional") { Description = StudyWords.Say("OptionConditional") };
         var hasChances = new Option<bool>("--chances") { Description = StudyWords.Say("OptionChances") };
@@ -37,7 +37,7 @@ internal static class FitCommand
             double? SdOf(Option<double?> option, double usual)
             {
                 if (!isFixed && parsed.GetValue(option) is not null) throw StudyRefusal.Of("ScaleNotFixed", option.Name);
-                return isFixed ? Within(parsed, option, 0.01, 10) ?? usual : null;
+                return isFixed ? Within(parsed.GetValue(option), option.Name, 0.01, 10) ?? usual : null;
             }
             var how = new ResponseOptions
             {
@@ -45,11 +45,11 @@ internal static class FitCommand
                 AbilitySdLogits = SdOf(abilitySd, standard.Ability!.Value.MedianLogits),
                 ResidualSdLogits = SdOf(residualSd, standard.Residual!.Value.MedianLogits),
                 // Nothing is assumed, so nobody wanders either.
-                DriftSdLogits = Within(parsed, drift, 0, 4) ?? (isFlat ? 0 : new ResponseOptions().DriftSdLogits),
+                DriftSdLogits = Within(parsed.GetValue(drift), drift.Name, 0, 4) ?? (isFlat ? 0 : new ResponseOptions().DriftSdLogits),
                 // Whoever compares digits wants them all; a class's page does with fewer.
-                ToleranceSd = 1e-9,
+                ToleranceSd = isFlat ? 1e-11 : 1e-9,
                 HasGrowth = !parsed.GetValue(isStill),
-                NodeCount = parsed.GetValue(nodes) is >= 3 and <= 61 and var n ? n : throw StudyRefusal.Of("OptionRange", nodes.Name, parsed.GetValue(nodes), 3, 61),
+                NodeCount = (int)(Within(parsed.GetValue(nodes), nodes.Name, 3, 61) ?? (isFlat ? 31 : 7)),
             };
             var named = (parsed.GetValue(covariates) ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
             if (isFlat && named.Length > 0) throw StudyRefusal.Of("CovariatesUnusedWhenFlat");
@@ -72,6 +72,6 @@ internal static class FitCommand
 
     private static Option<double?> Number(string name, string key) => new(name) { Description = StudyWords.Say(key), HelpName = "SD" };
 
-    private static double? Within(ParseResult parsed, Option<double?> option, double least, double most) =>
-        parsed.GetValue(option) is not { } value ? null : value >= least && value <= most ? value : throw StudyRefusal.Of("OptionRange", option.Name, value, least, most);
+    private static double? Within(double? given, string name, double least, double most) =>
+        given is not { } value || (value >= least && value <= most) ? given : throw StudyRefusal.Of("OptionRange", name, value, least, most);
 }

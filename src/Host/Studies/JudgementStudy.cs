@@ -67,7 +67,7 @@ internal sealed record JudgementStudy(
         var units = given.Select(u => new JudgedUnit(u.Name, u.Pupil, u.Given.ToDictionary(g => g.Key, g => index[Key(g.Value)])));
         return new(
             raters, categories, areNumbers ? [.. categories.Select(c => Number(c)!.Value)] : null, named.Count > 0 || areNumbers,
-            [.. units], hasPupils, [.. isLong ? table.Notes() : []]);
+            [.. units], hasPupils, [.. table.Notes(isLong ? [] : raters)]);
     }
 
     private static List<Draft> Wide(StudyTable table, List<string> raters, IReadOnlyList<string> named, bool hasPupils)

@@ -1,11 +1,12 @@
 using Slantwise.Engines.Statistics.Responses;
+using Slantwise.Records.Csv;
 
 namespace Slantwise.Host.Studies;
 
 /// <summary>A level as far as the rows read so far describe it; any table may tell a part, none may contradict another.</summary>
 internal sealed class LevelDraft(string name, int covariateCount)
 {
-    private readonly Dictionary<string, (string Text, string At)> _told = [];
+    private readonly Dictionary<string, (string Said, string Text, CsvRow Row)> _told = [];
 
     public string Name => name;
 
@@ -30,7 +31,15 @@ internal sealed class LevelDraft(string name, int covariateCount)
         _ => LevelDose.Hold(amount),
     };
 
-    /// <summary>Takes note of what a row says; where an earlier one said otherwise, what that was and where.</summary>
-    public (string Text, string At)? Told(string what, string text, string at) =>
-        _told.TryAdd(what, (text, at)) || _told[what].Text == text ? null : _told[what];
+    /// <summary>Takes note of what a row says; where an earlier one said otherwise, what that was and on which line.</summary>
+    /// <param name="what">Of what.</param>
+    /// <param name="said">What, in a form in which the same is the same.</param>
+    /// <param name="text">What, as written.</param>
+    /// <param name="row">The row.</param>
+    public (string Text, CsvRow Row)? Told(string what, string said, string text, CsvRow row)
+    {
+        if (_told.TryAdd(what, (said, text, row))) return null;
+        var earlier = _told[what];
+        return earlier.Said == said ? null : (earlier.Text, earlier.Row);
+    }
 }

@@ -106,7 +106,7 @@ internal sealed class LevelRows(IReadOnlyList<string> covariates)
 
     private static void Tell(StudyTable table, CsvRow row, LevelDraft level, string what, string said, string text)
     {
-        if (level.Told(what, said, table.At(row, StudyColumn.Level)) is { } earlier)
-            table.Refuse("LevelContradicted", table.At(row, StudyColumn.Level), level.Name, what, text, earlier.Text, earlier.At);
+        if (level.Told(what, said, text, row) is var (earlier, at))
+            table.Refuse("LevelContradicted", table.At(row, StudyColumn.Level), level.Name, what, text, earlier, at.Place.ToString(null, CultureInfo.CurrentUICulture));
     }
 }

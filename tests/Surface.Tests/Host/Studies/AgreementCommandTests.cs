@@ -144,6 +144,26 @@ public sealed class AgreementCommandTests
         Assert.Contains("line 3, column “A”: “some” is not possible here. Possible: never, often.", run.Error);
     }
 
+    [Fact]
+    public async Task Agreement_WhereNothingWasJudgedByTwo_SaysUndefinedAsUndefined()
+    {
+        using var folder = new TempFolder();
+        var answer = await StudyRun.JsonAsync("agreement", folder.Write("w.csv", "A,B\nNA,2\n1,\n"));
+        Assert.Equal((2, 0), ((int)answer["unitCount"]!, (int)answer["pairedUnitCount"]!));
+        Assert.All(answer["coefficients"]!.AsArray(), c => Assert.Equal("not defined: nothing was judged by two", c!["whyNot"]!.GetValue<string>()));
+    }
+
+    [Fact]
+    public async Task Agreement_OfAnOlderSpreadsheet_SaysThatAccentsWereGuessed()
+    {
+        using var folder = new TempFolder();
+        File.WriteAllBytes(folder.At("w.csv"), System.Text.Encoding.Latin1.GetBytes("Íñigo,Ana\n1,1\n"));
+        var run = await HostProgram.RunAsync("agreement", folder.At("w.csv"));
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("Windows-1252", Assert.Single(run.ErrorLines));
+        Assert.Contains("Íñigo", run.Output);
+    }
+
     [Theory]
     [InlineData("A\n1\n", "a column for each of two or more judges")]
     [InlineData("unit,rater,value\nx,A,1\ny,A,2\n", "two judges or more are needed; there is: A")]
