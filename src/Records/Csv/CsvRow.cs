@@ -3,18 +3,30 @@ using Slantwise.Records.Checks;
 namespace Slantwise.Records.Csv;
 
 /// <summary>A row of a table, with its place.</summary>
-internal sealed class CsvRow(string file, int lineNumber, string[] headings, string[] fields)
+public sealed class CsvRow
 {
-    public int LineNumber => lineNumber;
+    private readonly string _file;
+    private readonly int _lineNumber;
+    private readonly string[] _headings, _fields;
 
-    public FilePlace Place => new(file, lineNumber);
+    internal CsvRow(string file, int lineNumber, string[] headings, string[] fields) =>
+        (_file, _lineNumber, _headings, _fields) = (file, lineNumber, headings, fields);
+
+    /// <summary>The line, from 1, the headings included.</summary>
+    public int LineNumber => _lineNumber;
+
+    /// <summary>The place of the row.</summary>
+    public FilePlace Place => new(_file, _lineNumber);
 
     /// <summary>The field of a column without the white space around it; empty where there is no such column.</summary>
-    public string this[int? column] => column is { } i ? fields[i].Trim() : "";
+    /// <param name="column">The place of the column, from 0; none where the table lacks it.</param>
+    public string this[int? column] => column is { } i ? _fields[i].Trim() : "";
 
     /// <summary>The field of a column exactly as it stands.</summary>
-    public string Raw(int? column) => column is { } i ? fields[i] : "";
+    /// <param name="column">The place of the column, from 0; none where the table lacks it.</param>
+    public string Raw(int? column) => column is { } i ? _fields[i] : "";
 
     /// <summary>The place of a column in this row.</summary>
-    public FilePlace At(int? column) => column is { } i ? new(file, lineNumber, headings[i]) : Place;
+    /// <param name="column">The place of the column, from 0; none where the table lacks it.</param>
+    public FilePlace At(int? column) => column is { } i ? new(_file, _lineNumber, _headings[i]) : Place;
 }

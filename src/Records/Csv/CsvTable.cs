@@ -5,13 +5,14 @@ namespace Slantwise.Records.Csv;
 
 /// <summary>A text file as a heading and rows. Rows that are no rows are findings.</summary>
 /// <remarks>Source: [RFC4180] section 2; the separator may also be a semicolon or a tab, whichever the first line holds most of.</remarks>
-internal sealed class CsvTable
+public sealed class CsvTable
 {
     private CsvTable(string name, IReadOnlyList<string> headings, IReadOnlyList<CsvRow> rows, IReadOnlyList<Finding> findings)
     {
         (Name, Headings, Rows, Findings) = (name, headings, rows, findings);
     }
 
+    /// <summary>The file's name.</summary>
     public string Name { get; }
 
     /// <summary>The headings as written, trimmed. Empty for a file without a first line.</summary>
@@ -23,8 +24,15 @@ internal sealed class CsvTable
     /// <summary>What was wrong with the file as a table.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
+    /// <summary>The file as a place.</summary>
     public FilePlace Place => new(Name);
 
+    /// <summary>Whether fields are parted by something else than a comma, so that a comma in a number can only be a decimal one.</summary>
+    public bool HasFreeComma { get; private init; }
+
+    /// <summary>Reads a text.</summary>
+    /// <param name="name">The file's name, for findings.</param>
+    /// <param name="text">The whole text; may be empty, which is a finding.</param>
     public static CsvTable Read(string name, string text)
     {
         text = text.TrimStart('\uFEFF');
@@ -56,7 +64,8 @@ internal sealed class CsvTable
             else rows.Add(new CsvRow(name, line, headings, fields));
         }
         if (headings is null && findings.Count == 0) findings.Add(Finding.Refused("FileEmpty", new FilePlace(name)));
-        return new CsvTable(name, headings ?? [], rows, findings);
+        var isTold = text.StartsWith("sep=", StringComparison.OrdinalIgnoreCase);
+        return new CsvTable(name, headings ?? [], rows, findings) { HasFreeComma = (isTold ? text[4..].FirstOrDefault(',') : SeparatorOf(text)) != ',' };
     }
 
     /// <summary>The separator of a text: of comma, semicolon and tab the one its first line with text holds most of outside quotes; a comma where it holds none.</summary>
