@@ -45,7 +45,7 @@ internal sealed class JointMode
             var moved = Math.Abs(ability - AbilitySd) + Math.Abs(residual - ResidualSd);
             (AbilitySd, ResidualSd) = (ability, residual);
             Climb();
-            if (moved < 1e-3) break;
+            if (moved < 0.01) break;
         }
         return this;
     }
@@ -59,13 +59,15 @@ internal sealed class JointMode
     private Vector<double> Row(int pupil, int level, int lesson)
     {
         var row = Vector<double>.Build.Dense(Values.Count);
-        row[0] = -1;
-        row[1] = -_data.Levels[level].Dose!.Value.HardnessLogits;
-        if (_hasGrowth) row[2] = lesson;
-        row[_first + pupil] = 1;
-        row[_first + _data.Pupils.Count + level] = -1;
+        foreach (var (place, value) in Entries(pupil, level, lesson)) row[place] += value;
         return row;
     }
+
+    /// <summary>The entries of a row that are not 0: few, and a dense product for each trial would take most of the time.</summary>
+    private (int Place, double Value)[] Entries(int pupil, int level, int lesson) =>
+    [
+        (0, -1), (1, -_data.Levels[level].Dose!.Value.HardnessLogits), (_first + pupil, 1), (_first + _data.Pupils.Count + level, -1), (2, _hasGrowth ? lesson : 0),
+    ];
 
     private void Climb()
     {
@@ -90,16 +92,15 @@ internal sealed class JointMode
             var log = -0.5 * (Values - mean).PointwisePower(2).DotProduct(precision) + 0.5 * precision.PointwiseLog().Sum();
             foreach (var t in _data.Trials)
             {
-                // Few entries of a row are not 0; a dense product for each trial would take most of the time.
-                var row = Row(t.Pupil, t.Level, t.Lesson);
-                var places = Enumerable.Range(0, n).Where(k => row[k] != 0).ToArray();
-                var eta = places.Sum(k => row[k] * Values[k]);
+                var row = Entries(t.Pupil, t.Level, t.Lesson);
+                var eta = 0.0;
+                foreach (var (a, x) in row) eta += x * Values[a];
                 var p = 1 / (1 + Math.Exp(-eta));
                 log += t.Successes * eta - t.Trials * Math.Log(1 + Math.Exp(eta));
-                foreach (var a in places)
+                foreach (var (a, x) in row)
                 {
-                    gradient[a] += row[a] * (t.Successes - t.Trials * p);
-                    foreach (var b in places) information[a, b] += row[a] * row[b] * t.Trials * p * (1 - p);
+                    gradient[a] += x * (t.Successes - t.Trials * p);
+                    foreach (var (b, y) in row) information[a, b] += x * y * t.Trials * p * (1 - p);
                 }
             }
             _factor = information.Cholesky();

@@ -21,7 +21,7 @@ public sealed class ResponseModelCalibrationTests
     [Fact]
     public void Fit_ClassesDrawnFromItsAssumptions_HasEvenPlaces()
     {
-        var places = Draws(300, 1, Ticks, false, (data, truth) =>
+        var places = Draws(200, 1, Ticks, false, (data, truth) =>
         {
             var fit = ResponseModel.Fit(data, Ticks);
             return [Place(fit.Ability(3, 0), truth.Ability(3, 0)), Place(fit.Difficulty(2)!.Value, truth.Difficulties[2]),
