@@ -8,7 +8,6 @@ namespace Slantwise.Bench.Mechanics;
 /// <summary>Whole answers from joint angles: settle, centre of mass, base, margin with every side, load shares with bounds.</summary>
 /// <remarks>Targets: 100,000 whole answers a second on one core, 1 ms for a tolerance of 1,000 errors.</remarks>
 [MemoryDiagnoser]
-[ShortRunJob]
 public class WholeAnswers
 {
     private Posture _posture = null!;
