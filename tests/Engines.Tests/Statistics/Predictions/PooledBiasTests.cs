@@ -41,7 +41,7 @@ public sealed class PooledBiasTests
         // The plain second version: one even grid of means, of log spreads and of standardised biases, all finer and summed without any shortcut.
         var chosen = which % pupils.Length;
         double total = 0, first = 0, second = 0, classMean = 0, above = 0;
-        for (var mean = -4.0; mean <= 4; mean += .25)
+        for (var mean = -6.0; mean <= 6; mean += .25)
             for (var s = 0; s <= 30; s++)
             {
                 var spread = .1 * Math.Pow(45, s / 30.0);
