@@ -12,6 +12,9 @@ namespace Slantwise.Records.Evidence.Reach;
 /// <param name="Grounds">The tries behind it and what would mislead.</param>
 public sealed record ReachReading(string Headline, IReadOnlyList<ReachNote> Notes, string Grounds)
 {
+    /// <summary>The level that a note says would include more; none where none does.</summary>
+    public Level? Added { get; private init; }
+
     /// <summary>Reads a reach.</summary>
     /// <param name="reach">The reach of one task.</param>
     /// <param name="task">The task it was found for.</param>
@@ -33,7 +36,10 @@ public sealed record ReachReading(string Headline, IReadOnlyList<ReachNote> Note
             notes.Add(new ReachNote(ReachNoteKind.Unneeded, TextCount("Unneeded", culture, unneeded.Count, Listed(unneeded.Select(i => Numbered(i, task.Levels[i], culture)), culture))));
         if (!isAssumed && reach.Pupils.Count(p => p.IsMostlyAssumed) is var assumed and > 0)
             notes.Add(new ReachNote(ReachNoteKind.Assumed, Text("Assumed", culture, assumed, reach.Pupils.Count)));
-        return new ReachReading(HeadlineOf(reach, task, band, standings[ReachStanding.Within].Count(), culture), notes, GroundsOf(reach, culture));
+        return new ReachReading(HeadlineOf(reach, task, band, standings[ReachStanding.Within].Count(), culture), notes, GroundsOf(reach, culture))
+        {
+            Added = !isAssumed && GainedCount(reach) > 0 ? reach.Addition!.Levels[0] : null,
+        };
     }
 
     private static string HeadlineOf(TaskReach reach, SheetTask task, ReachBand band, int within, CultureInfo culture)
@@ -52,11 +58,16 @@ public sealed record ReachReading(string Headline, IReadOnlyList<ReachNote> Note
     {
         if (reach.Addition is not { } addition) return null;
         var left = reach.LeftOut.Count;
-        var gained = (int)Math.Round(addition.IncludedCount - reach.Pupils.Where(p => !p.IsLeftOut).Sum(p => p.Reach.IncludedFraction));
+        var gained = GainedCount(reach);
         if (addition.Levels is not [var level, ..] || gained == 0) return TextCount("AdditionNone", culture, addition.CandidateCount);
         var key = left == 1 ? "AdditionThis" : gained >= left ? "AdditionAll" : "AdditionSome";
         return Text(Question(level, task), culture) + " " + Text(key, culture, addition.CandidateCount, Named(level, culture), left, gained);
     }
+
+    // Of those left out, how many the addition is expected to include; 0 where it is not worth a word.
+    private static int GainedCount(TaskReach reach) => reach.Addition is { Levels.Count: > 0 } addition
+        ? (int)Math.Round(addition.IncludedCount - reach.Pupils.Where(p => !p.IsLeftOut).Sum(p => p.Reach.IncludedFraction))
+        : 0;
 
     private static string Question(Level added, SheetTask task)
     {
