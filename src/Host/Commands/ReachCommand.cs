@@ -71,8 +71,8 @@ internal static class ReachCommand
         {
             text.AppendLine().AppendLine(task.Name).AppendLine("  " + reading.Headline);
             foreach (var note in reading.Notes) text.AppendLine("  " + note.Sentence);
-            text.AppendLine("  " + reading.Grounds);
         }
+        if (readings.Count > 0) text.AppendLine().Append(readings[0].Grounds);
         return text.ToString().TrimEnd();
     }
 

@@ -17,7 +17,7 @@ namespace Slantwise.Desk.Pages.Sheets;
 /// <param name="Added">The level that would include most of those left out; none where there is none.</param>
 public sealed record ReachView(SheetTask Task, ReachReading Reading, Scene? Chart, IReadOnlyList<ReachViewRow> Rows, Level? Added)
 {
-    private const double WidthMm = 100;
+    private const double WidthMm = 84;
 
     // Half of the central 90 % of a normal distribution, in standard deviations.
     private const double Central90 = 1.645;

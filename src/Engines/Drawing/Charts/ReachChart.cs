@@ -74,6 +74,8 @@ public static class ReachChart
                 return;
             }
             shapes.Add(new Box(fromMm, middleMm - BarMm / 2, toMm - fromMm, BarMm, Tone.AccentMiddle, 0, BarMm / 2));
+            // The fill alone is too pale to be told from the page.
+            shapes.Add(new Box(fromMm, middleMm - BarMm / 2, toMm - fromMm, BarMm, Tone.Accent, 0.25, BarMm / 2));
         }
 
         void AddBarred(ReachRow row, double middleMm)
