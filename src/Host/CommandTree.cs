@@ -16,6 +16,7 @@ internal static class CommandTree
             Group("sheet", SheetPrintCommand.Of(options)),
             Group("entries", EntriesAddCommand.Of(options)),
             EvidenceCommand.Of(options),
+            ReachCommand.Of(options),
             PostureCommand.Of(options),
             FigureCommand.Of(options),
             FitCommand.Of(options),

@@ -71,6 +71,31 @@ public partial class SheetEditor
         Touch();
     }
 
+    private async Task PutAsync(ReachAdding adding)
+    {
+        if (_draft!.Tasks.FirstOrDefault(t => t.TaskId == adding.TaskId) is not { } pick) return;
+        if (pick.Levels.FirstOrDefault(l => l.Level.Id == adding.Level.Id) is { } own)
+        {
+            own.IsPicked = true;
+            Touch();
+            return;
+        }
+        // A level's id is its own for good, whatever becomes of its wording; the one it was looked at with is made from the wording.
+        var level = adding.Level with { Id = Desk.NewId() };
+        // As it is kept now: somebody may have changed it on another page.
+        var task = await Desk.Store.FindTaskAsync(Desk.SchoolId, adding.TaskId);
+        if (task is not null)
+        {
+            var at = ReachAdding.PlaceOf(task.Levels, level);
+            task = task with { Levels = [.. task.Levels.Take(at), level, .. task.Levels.Skip(at)] };
+            _failure = await Desk.TryAsync(() => Desk.Store.SaveTaskAsync(task));
+            if (_failure is not null) return;
+            _tasks = [.. _tasks.Select(t => t.Id == task.Id ? task : t)];
+        }
+        pick.Put(level, task);
+        Touch();
+    }
+
     private async Task SaveAsync()
     {
         var sheet = _draft!.ToSheet();

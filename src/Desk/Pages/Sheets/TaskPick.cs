@@ -15,7 +15,7 @@ public sealed class TaskPick
     }
 
     /// <summary>The task as it is now; none if it is no longer kept.</summary>
-    public MovementTask? Task { get; }
+    public MovementTask? Task { get; private set; }
 
     /// <summary>The task's id.</summary>
     public Guid TaskId => _copy.TaskId;
@@ -45,6 +45,15 @@ public sealed class TaskPick
         if (Task is not { } task) return;
         _copy = Refreshed(task);
         foreach (var pick in Levels) pick.Level = task.Levels.FirstOrDefault(l => l.Id == pick.Level.Id) ?? pick.Level;
+    }
+
+    /// <summary>Puts a level on the sheet that the task has got just now.</summary>
+    /// <param name="level">The new level.</param>
+    /// <param name="task">The task with it; none if the task is no longer kept.</param>
+    public void Put(Level level, MovementTask? task)
+    {
+        Task = task;
+        Levels.Insert(ReachAdding.PlaceOf([.. Levels.Select(p => p.Level)], level), new LevelPick(level) { IsPicked = true });
     }
 
     /// <summary>The sheet's copy with the picked levels.</summary>

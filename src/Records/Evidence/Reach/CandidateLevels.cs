@@ -53,5 +53,6 @@ public static class CandidateLevels
         return form with { Id = new Guid(made[..16]), Dose = form.Dose with { Amount = amount } };
     }
 
-    private static bool IsAlike(Level one, Level other) => one.Name == other.Name && one.Dose == other.Dose && one.Posture == other.Posture;
+    /// <summary>Whether two levels would be done alike.</summary>
+    internal static bool IsAlike(Level one, Level other) => one.Name == other.Name && one.Dose == other.Dose && one.Posture == other.Posture;
 }

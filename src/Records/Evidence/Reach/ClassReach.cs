@@ -1,6 +1,5 @@
 using Slantwise.Engines.Statistics.Reach;
 using Slantwise.Engines.Statistics.Responses;
-using Slantwise.Records.Evidence.Chances;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
@@ -25,16 +24,6 @@ public static class ClassReach
     /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
     public static IReadOnlyList<TaskReach> Of(
         SheetContent sheet, IReadOnlyList<MovementTask> kept, IReadOnlyList<LessonRecord> lessons, IReadOnlyList<Pupil> pupils,
-        SafetyPolicy policy, IReadOnlyList<Restriction> restrictions, DateOnly day, ReachBand band, ResponseWork? work = null)
-    {
-        var candidates = sheet.Tasks.ToDictionary(
-            task => task.TaskId,
-            task => CandidateLevels.Of(task.TaskId, task.Levels, kept.FirstOrDefault(k => k.Id == task.TaskId)?.Levels ?? task.Levels));
-        // In the order they are kept in, so that a level left off the sheet has its place in the teacher's order too.
-        var planned = sheet.Tasks.Select(task => kept.FirstOrDefault(k => k.Id == task.TaskId) is { } whole
-            ? task with { Levels = [.. whole.Levels, .. task.Levels.Where(l => whole.Levels.All(w => w.Id != l.Id))] }
-            : task).ToList();
-        var chances = ClassChances.Of(lessons, planned, [.. candidates.Values.SelectMany(c => c)], pupils, work: work);
-        return [.. sheet.Tasks.Select(task => TaskReach.Of(task, candidates[task.TaskId], pupils, policy, restrictions, day, chances, band))];
-    }
+        SafetyPolicy policy, IReadOnlyList<Restriction> restrictions, DateOnly day, ReachBand band, ResponseWork? work = null) =>
+        ReachBasis.Of(sheet, kept, lessons, pupils, work).Of(sheet, policy, restrictions, day, band);
 }

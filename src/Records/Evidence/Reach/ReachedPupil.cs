@@ -14,4 +14,16 @@ public sealed record ReachedPupil(
 {
     /// <summary>Whether the sheet probably has no level for this pupil: a chance under one half to be included.</summary>
     public bool IsLeftOut => Reach.IncludedFraction < .5;
+
+    /// <summary>How the levels stand to this pupil, as far as can be told.</summary>
+    /// <param name="band">The band the reach was found for.</param>
+    public ReachStanding StandingIn(ReachBand band)
+    {
+        if (Reach.AllowedCount == 0) return ReachStanding.NothingAllowed;
+        if (!IsLeftOut) return ReachStanding.Within;
+        if (Reach.StretchedFraction < .5) return ReachStanding.AllCertain;
+        // The easiest allowed level is more likely than not below the band, and so are all others.
+        var easiestLogits = Levels.OfType<LevelOutlook>().Max(l => l.MeanLogits);
+        return easiestLogits < Math.Log(band.LowFraction / (1 - band.LowFraction)) ? ReachStanding.AllTooHard : ReachStanding.Open;
+    }
 }
