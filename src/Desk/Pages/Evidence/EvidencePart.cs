@@ -1,11 +1,12 @@
 using System.Globalization;
+using Slantwise.Records.Evidence.SelfChecks;
 
 namespace Slantwise.Desk.Pages.Evidence;
 
 /// <summary>The name of a number that pools a class's entries, so that an address can lead to them.</summary>
 /// <param name="Kind">Which kind of number.</param>
 /// <param name="TaskNumber">The task, from 1; 0 where no task is meant.</param>
-/// <param name="Place">Its place in the evidence's list, from 0.</param>
+/// <param name="Place">Its place in the evidence's list, from 0; of self-checks the cue's number, from 1.</param>
 public readonly record struct EvidencePart(EvidencePartKind Kind, int TaskNumber = 0, int Place = 0)
 {
     /// <summary>The name as a short text: "Level-1-2".</summary>
@@ -38,8 +39,15 @@ public readonly record struct EvidencePart(EvidencePartKind Kind, int TaskNumber
             EvidencePartKind.Cue => task?.Cues.ElementAtOrDefault(place)?.EntryIds ?? [],
             EvidencePartKind.After => evidence.Class.DecisionsAfter.ElementAtOrDefault(place)?.EntryIds ?? [],
             EvidencePartKind.Predictions => (number == 0 ? evidence.Class.Predictions : task?.Predictions)?.EntryIds ?? [],
+            EvidencePartKind.SelfCheck => SelfChecked(evidence, number, place),
             EvidencePartKind.Uncounted => evidence.UncountedEntryIds,
             _ => [],
         };
+    }
+
+    private static IReadOnlyList<Guid> SelfChecked(EvidenceView evidence, int taskNumber, int cueNumber)
+    {
+        var checks = ClassSelfChecks.Of(evidence.Pupils, evidence.Tasks);
+        return (taskNumber == 0 ? checks.Whole : checks.Cues.FirstOrDefault(c => c.TaskNumber == taskNumber && c.CueNumber == cueNumber))?.EntryIds ?? [];
     }
 }

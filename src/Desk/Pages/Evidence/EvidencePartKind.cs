@@ -17,4 +17,7 @@ public enum EvidencePartKind
 
     /// <summary>Entries that count nowhere.</summary>
     Uncounted = 5,
+
+    /// <summary>Pupils' checks of a cue beside the teacher's; of all cues where no task is meant.</summary>
+    SelfCheck = 6,
 }

@@ -3,6 +3,7 @@ using Slantwise.Desk.Words;
 using Slantwise.Engines.Drawing.Charts;
 using Slantwise.Engines.Statistics;
 using Slantwise.Records.Evidence;
+using Slantwise.Records.Evidence.Shortlist;
 using Slantwise.Records.Tasks;
 using Slantwise.Records.Words;
 
@@ -73,6 +74,14 @@ public static class EvidenceText
     /// <summary>A set's tries as the sheet shows them: filled where the dose was reached, open where not; seconds where they were timed.</summary>
     public static string Tries(SetEvidence set) => string.Join(" ", set.Trials.Select(trial => (trial.IsSuccess ? "●" : "○")
         + (trial.HeldS is { } heldS ? $" {heldS.ToString("0.#", CultureInfo.CurrentCulture)} s" : "")));
+
+    /// <summary>How much is known of a pupil on the short list, and how long ago the last talk was.</summary>
+    public static string Known(ShortlistedTalk talk) => ReadingWords.SayCount("WhyTries", talk.TrialCount) + "; " + talk.LessonsSinceTalk switch
+    {
+        null => ReadingWords.SayCount("WhyNoTalk", talk.LessonCount),
+        0 => ReadingWords.Say("WhyTalkNow"),
+        { } since => ReadingWords.SayCount("WhyTalk", since),
+    };
 
     private static string Signed(double error) => error.ToString("+0.0;−0.0;0.0", CultureInfo.CurrentCulture);
 }
