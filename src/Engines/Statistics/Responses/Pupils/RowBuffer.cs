@@ -36,6 +36,8 @@ internal sealed class RowBuffer
 
     public int Shape { get; private set; }
 
+    public int Spread { get; private set; }
+
     public int Total { get; private set; }
 
     public void Clear(int own)
@@ -44,6 +46,7 @@ internal sealed class RowBuffer
         var next = own;
         Growth = _layout.HasGrowth ? next++ : -1;
         Shape = _layout.HasShape ? next++ : -1;
+        Spread = _layout.HasSpread ? next++ : -1;
         Total = _layout.Covariates > 0 ? next++ : -1;
         Rows = next;
         Array.Clear(Scores, 0, Rows * _lanes);
@@ -70,6 +73,20 @@ internal sealed class RowBuffer
         Curvature[Total * Rows + Total] += curvature;
         if (Growth >= 0) Curvature[Total * Rows + Growth] += lesson * curvature;
         if (Shape >= 0) Curvature[Total * Rows + Shape] += tau * curvature;
+    }
+
+    /// <summary>Adds how the likelihood moves with the logarithm of the spread of abilities, which are given by node; also as a row of its own where there is one.</summary>
+    public void AddSpread(PupilSums sums, ReadOnlySpan<double> abilities, double sd)
+    {
+        var square = 0.0;
+        for (var q = 0; q < _lanes; q++)
+        {
+            var own = abilities[q] * abilities[q] / (sd * sd);
+            square += Weights[q] * own;
+            if (Spread >= 0) Scores[Spread * _lanes + q] = own - 1;
+        }
+        sums.SpreadSlope += square - 1;
+        if (Spread >= 0) Curvature[Spread * Rows + Spread] = 2 * square;
     }
 
     /// <summary>Turns scores into their distance from the mean times the root of the weight, so that a product of two rows is a covariance.</summary>
@@ -121,7 +138,7 @@ internal sealed class RowBuffer
     private static void Put(PupilSums sums, int row, int column, double value) =>
         sums.Information[Math.Max(row, column) * sums.Gradient.Length + Math.Min(row, column)] += value;
 
-    private int Place(int row, ReadOnlySpan<int> own) => row < _own ? own[row] : row == Growth ? _layout.GrowthRow : _layout.ShapeRow;
+    private int Place(int row, ReadOnlySpan<int> own) => row < _own ? own[row] : row == Growth ? _layout.GrowthRow : row == Shape ? _layout.ShapeRow : _layout.SpreadRow;
 
     private void PutCovariates(PupilSums sums, ReadOnlySpan<double> covariates, double information)
     {

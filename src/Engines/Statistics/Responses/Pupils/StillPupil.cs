@@ -27,10 +27,10 @@ internal sealed class StillPupil : IAbilityKernel
         _lanes = (rule.Nodes.Length + 3) / 4 * 4;
         _nodes = [.. rule.Nodes, .. new double[_lanes - rule.Nodes.Length]];
         _logWeights = [.. rule.LogWeights.Select((w, q) => w + rule.Nodes[q] * rule.Nodes[q] / 2), .. Enumerable.Repeat(double.NegativeInfinity, _lanes - rule.Nodes.Length)];
-        var most = table.Max(i => table.Terms(i).Length);
+        var most = table.MostTerms;
         (_odds, _chances) = (new double[most], new double[most * _lanes]);
         (_abilities, _abilityOdds, _logs) = (new double[_lanes], new double[_lanes], new LogProduct[_lanes]);
-        Rows = new(layout, table.Max(i => table.Own(i).Length), _lanes);
+        Rows = new(layout, table.MostOwn, _lanes);
     }
 
     private RowBuffer Rows { get; }
@@ -38,9 +38,7 @@ internal sealed class StillPupil : IAbilityKernel
     public void Add(int pupil, PupilPoint point, PupilSums sums)
     {
         sums.LogLikelihood += Integrate(pupil, point, out point.Modes[pupil]);
-        var square = 0.0;
-        for (var q = 0; q < _lanes; q++) square += Rows.Weights[q] * _abilities[q] * _abilities[q];
-        sums.SpreadSlope += square / (point.Sd * point.Sd) - 1;
+        Rows.AddSpread(sums, _abilities, point.Sd);
         Rows.Centre();
         Rows.AddTo(sums, _table.Own(pupil), _covariates[pupil]);
     }

@@ -26,9 +26,9 @@ internal sealed class WanderingPupil : IAbilityKernel
     {
         (_table, _layout, _covariates, _rule, _stepSd) = (table, layout, covariates, rule, stepSd);
         _lanes = (rule.Nodes.Length + 3) / 4 * 4;
-        var terms = table.Max(i => table.Terms(i).Length);
-        var own = table.Max(i => table.Own(i).Length);
-        _most = table.Max(i => table.States(i).Length);
+        var terms = table.MostTerms;
+        var own = table.MostOwn;
+        _most = table.MostStates;
         (_offsets, _odds, _chances, _bends, _lessonOdds) = (new double[terms], new double[terms], new double[terms], new double[terms], new double[_most + 1]);
         (_slopes, _added, _first, _second, _peak, _lean, _corrections) =
             (new double[_most], new double[_most], new double[_most], new double[_most], new double[_most], new double[_most], new double[_most]);
@@ -43,9 +43,7 @@ internal sealed class WanderingPupil : IAbilityKernel
     {
         sums.LogLikelihood += Integrate(pupil, point, null, [], out point.Modes[pupil]);
         _peak.AsSpan(0, _walk.Count).CopyTo(point.Walks.AsSpan(_table.StateStart(pupil)));
-        var square = 0.0;
-        for (var q = 0; q < _lanes; q++) square += _rows.Weights[q] * _abilities[q] * _abilities[q];
-        sums.SpreadSlope += square / (point.Sd * point.Sd) - 1;
+        _rows.AddSpread(sums, _abilities, point.Sd);
         _rows.Centre();
         _rows.AddTo(sums, _table.Own(pupil), _covariates[pupil]);
     }

@@ -123,7 +123,7 @@ internal sealed class ScaleSearch(BorderSearch search, ResponseOptions options, 
         _ => m[0, 0] > 1e-3 && m[1, 1] > 1e-3 && m[0, 0] * m[1, 1] - m[0, 1] * m[0, 1] > 1e-3 * m[0, 0] * m[1, 1],
     };
 
-    private static double[,] Inverse(double[,] m)
+    internal static double[,] Inverse(double[,] m)
     {
         if (m.Length == 0) return m;
         if (m.Length == 1) return new[,] { { 1 / m[0, 0] } };
