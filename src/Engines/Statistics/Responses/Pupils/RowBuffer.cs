@@ -1,3 +1,6 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
 namespace Slantwise.Engines.Statistics.Responses.Pupils;
 
 /// <summary>
@@ -9,6 +12,7 @@ internal sealed class RowBuffer
     private readonly RowLayout _layout;
     private readonly int _lanes;
     private readonly double[] _means;
+    private readonly int[] _places;
     private int _own;
 
     public RowBuffer(RowLayout layout, int maxOwn, int lanes)
@@ -19,6 +23,7 @@ internal sealed class RowBuffer
         Curvature = new double[rows * rows];
         Weights = new double[lanes];
         _means = new double[rows];
+        _places = new int[rows];
     }
 
     /// <summary>Derivative of the log-likelihood by own row and node.</summary>
@@ -105,15 +110,29 @@ internal sealed class RowBuffer
     /// <summary>Adds the centred pupil to the sums of all.</summary>
     public void AddTo(PupilSums sums, ReadOnlySpan<int> own, ReadOnlySpan<double> covariates)
     {
+        for (var r = 0; r < Rows; r++) if (r != Total) _places[r] = Place(r, own);
         for (var r = 0; r < Rows; r++)
         {
-            if (r != Total) sums.Gradient[Place(r, own)] += _means[r];
-            for (var s = 0; s <= r; s++)
+            if (r == Total) continue;
+            sums.Gradient[_places[r]] += _means[r];
+            // Own rows stand in the order of the layout, so what comes before is to the left: the lower triangle.
+            var line = sums.Information.AsSpan(_places[r] * sums.Gradient.Length, _places[r] + 1);
+            var row = Scores.AsSpan(r * _lanes, _lanes);
+            for (var s = 0; s <= r; s++) line[_places[s]] += Curvature[r * Rows + s] - Covariance(row, Scores.AsSpan(s * _lanes, _lanes));
+        }
+        if (Total >= 0) AddCovariates(sums, covariates);
+    }
+
+    private void AddCovariates(PupilSums sums, ReadOnlySpan<double> covariates)
+    {
+        var total = Scores.AsSpan(Total * _lanes, _lanes);
+        for (var s = 0; s < Rows; s++)
+        {
+            var information = Curvature[Total * Rows + s] - Covariance(total, Scores.AsSpan(s * _lanes, _lanes));
+            for (var m = 0; m < covariates.Length; m++)
             {
-                var information = Curvature[r * Rows + s] - Covariance(Scores.AsSpan(r * _lanes, _lanes), Scores.AsSpan(s * _lanes, _lanes));
-                if (r != Total) Put(sums, Place(r, own), Place(s, own), information);
-                else if (s != Total) for (var m = 0; m < covariates.Length; m++) Put(sums, _layout.FirstCovariateRow + m, Place(s, own), covariates[m] * information);
-                else PutCovariates(sums, covariates, information);
+                if (s != Total) Put(sums, _layout.FirstCovariateRow + m, _places[s], covariates[m] * information);
+                else for (var n = 0; n <= m; n++) Put(sums, _layout.FirstCovariateRow + m, _layout.FirstCovariateRow + n, covariates[m] * covariates[n] * information);
             }
         }
         for (var m = 0; m < covariates.Length; m++) sums.Gradient[_layout.FirstCovariateRow + m] += covariates[m] * _means[Total];
@@ -129,20 +148,15 @@ internal sealed class RowBuffer
 
     private static double Covariance(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
-        var sum = System.Runtime.Intrinsics.Vector256<double>.Zero;
-        for (var q = 0; q < a.Length; q += 4)
-            sum += System.Runtime.Intrinsics.Vector256.Create(a.Slice(q, 4)) * System.Runtime.Intrinsics.Vector256.Create(b.Slice(q, 4));
-        return System.Runtime.Intrinsics.Vector256.Sum(sum);
+        var sum = Vector256<double>.Zero;
+        ref var first = ref MemoryMarshal.GetReference(a);
+        ref var second = ref MemoryMarshal.GetReference(b);
+        for (nuint q = 0; q < (nuint)a.Length; q += 4) sum += Vector256.LoadUnsafe(ref first, q) * Vector256.LoadUnsafe(ref second, q);
+        return Vector256.Sum(sum);
     }
 
     private static void Put(PupilSums sums, int row, int column, double value) =>
         sums.Information[Math.Max(row, column) * sums.Gradient.Length + Math.Min(row, column)] += value;
 
     private int Place(int row, ReadOnlySpan<int> own) => row < _own ? own[row] : row == Growth ? _layout.GrowthRow : row == Shape ? _layout.ShapeRow : _layout.SpreadRow;
-
-    private void PutCovariates(PupilSums sums, ReadOnlySpan<double> covariates, double information)
-    {
-        for (var m = 0; m < covariates.Length; m++)
-            for (var n = 0; n <= m; n++) Put(sums, _layout.FirstCovariateRow + m, _layout.FirstCovariateRow + n, covariates[m] * covariates[n] * information);
-    }
 }

@@ -234,22 +234,25 @@ internal sealed class WanderingPupil : IAbilityKernel
             if (_rows.Total >= 0) touch[_rows.Total] += _bends[t];
         }
         // How the walk gives way to each row; what it takes up does not bend the likelihood.
-        for (var k = 0; k < n; k++)
+        // A lesson touches few of the rows; the others are passed over.
+        _moved.AsSpan(0, n * rows).Clear();
+        for (var l = 0; l < n; l++)
         {
             for (var r = 0; r < rows; r++)
             {
-                var sum = 0.0;
-                for (var l = 0; l < n; l++) sum += _inverse[k * n + l] * _touch[l * rows + r];
-                _moved[k * rows + r] = -sum;
+                if (_touch[l * rows + r] is not 0 and var by)
+                    for (var k = 0; k < n; k++) _moved[k * rows + r] -= _inverse[k * n + l] * by;
             }
         }
-        for (var r = 0; r < rows; r++)
+        for (var k = 0; k < n; k++)
         {
-            for (var s = 0; s <= r; s++)
+            var moved = _moved.AsSpan(k * rows, rows);
+            for (var r = 0; r < rows; r++)
             {
-                var taken = 0.0;
-                for (var k = 0; k < n; k++) taken += _touch[k * rows + r] * _moved[k * rows + s];
-                _rows.Curvature[r * rows + s] += weight * taken;
+                if (_touch[k * rows + r] is 0) continue;
+                var by = weight * _touch[k * rows + r];
+                var line = _rows.Curvature.AsSpan(r * rows, r + 1);
+                for (var s = 0; s < line.Length; s++) line[s] += by * moved[s];
             }
         }
     }

@@ -1,13 +1,15 @@
+using System.Runtime.InteropServices;
+
 namespace Slantwise.Engines.Statistics.Responses.Terms;
 
 /// <summary>All trials as terms, pupil by pupil, in an order that does not depend on the order given.</summary>
 internal sealed class TermTable
 {
     private readonly int[] _termStart, _ownStart, _stateStart;
-    private readonly Term[] _terms;
+    private readonly List<Term> _terms;
     private readonly int[] _own, _states;
 
-    private TermTable((int[] Start, Term[] All) terms, (int[] Start, int[] All) own, (int[] Start, int[] All) states, HoldShape shape, int leftAside)
+    private TermTable((int[] Start, List<Term> All) terms, (int[] Start, int[] All) own, (int[] Start, int[] All) states, HoldShape shape, int leftAside)
     {
         ((_termStart, _terms), (_ownStart, _own), (_stateStart, _states)) = (terms, own, states);
         (Shape, TimesLeftAside) = (shape, leftAside);
@@ -16,7 +18,7 @@ internal sealed class TermTable
 
     public int PupilCount => _termStart.Length - 1;
 
-    public int TermCount => _terms.Length;
+    public int TermCount => _terms.Count;
 
     public int StateCount => _states.Length;
 
@@ -32,7 +34,7 @@ internal sealed class TermTable
     /// <summary>Times that contradict their tick: the tick counts.</summary>
     public int TimesLeftAside { get; }
 
-    public ReadOnlySpan<Term> Terms(int pupil) => _terms.AsSpan(_termStart[pupil], _termStart[pupil + 1] - _termStart[pupil]);
+    public ReadOnlySpan<Term> Terms(int pupil) => CollectionsMarshal.AsSpan(_terms).Slice(_termStart[pupil], _termStart[pupil + 1] - _termStart[pupil]);
 
     /// <summary>The levels a pupil has tried, ascending.</summary>
     public ReadOnlySpan<int> Own(int pupil) => _own.AsSpan(_ownStart[pupil], _ownStart[pupil + 1] - _ownStart[pupil]);
@@ -70,7 +72,7 @@ internal sealed class TermTable
             (termStart[i + 1], ownStart[i + 1], stateStart[i + 1]) = (terms.Count, own.Count, states.Count);
         }
         var hasTimes = terms.Exists(t => t.Tau != 0);
-        return new((termStart, [.. terms]), (ownStart, [.. own]), (stateStart, [.. states]), new(pieces, hasTimes), leftAside);
+        return new((termStart, terms), (ownStart, [.. own]), (stateStart, [.. states]), new(pieces, hasTimes), leftAside);
     }
 
     /// <summary>One trial; returns 1 where its time had to be left aside.</summary>
