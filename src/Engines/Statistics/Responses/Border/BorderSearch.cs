@@ -36,6 +36,12 @@ internal sealed class BorderSearch(TermTable table, BorderDesign design, Respons
         {
             var pupils = new PupilPoint(design.RowsOf(border), scales.Ability, modes, walks);
             var (point, gradient, _, _) = Evaluate(border, pupils, scales, round);
+            if (best is null && gradient.Length == 0 && round < MostRounds)
+            {
+                // A start foretold from other spreads may lie where no border can be; what was assumed never does.
+                border = Start;
+                continue;
+            }
             if (best is not null && !(point.LogJoint >= best.LogJoint - 1e-9 * (1 + Math.Abs(best.LogJoint))))
             {
                 if (halvings++ == 20 || round >= MostRounds) return best with { Rounds = round };
@@ -76,6 +82,7 @@ internal sealed class BorderSearch(TermTable table, BorderDesign design, Respons
         var logLikelihood = sums.LogLikelihood + shape.Value;
         var (logPrior, residualSlope) = design.Prior.AddTo(border, scales.Residual, gradient, information);
         logPrior += away.Value;
+        foreach (var entry in information) if (!double.IsFinite(entry)) return Impossible();
         return new(new(scales, border, pupils, Factored(information, border.Length), logLikelihood + logPrior, logLikelihood,
             new(sums.SpreadSlope, residualSlope), round, double.PositiveInfinity), gradient, cross, curvature);
 
