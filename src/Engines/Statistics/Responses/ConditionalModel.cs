@@ -23,13 +23,13 @@ public static class ConditionalModel
         options = (options ?? new()) with { DriftSdLogits = 0 };
         options.Check();
         var ticks = new ResponseData(data.Pupils, data.Levels, [.. data.Trials.Select(t => t with { HeldS = null })]);
-        var hasGrowth = options.HasGrowth && data.Trials.Select(t => t.Lesson).Distinct().Skip(1).Any();
+        var hasGrowth = options.HasGrowth && data.Trials.Any(t => t.Lesson != data.Trials[0].Lesson);
         var isTried = new bool[data.Levels.Count];
         foreach (var trial in data.Trials) isTried[trial.Level] = true;
-        bool IsUsed(int level) => isTried[level] || !options.IsFlat;
+        bool[] isUsed = [.. isTried.Select(t => t || !options.IsFlat)];
 
-        var table = TermTable.Of(ticks, options, hasGrowth, IsUsed);
-        var design = BorderDesign.Of(ticks, options, hasGrowth, false, IsUsed, true);
+        var table = TermTable.Of(ticks, options, hasGrowth, isUsed);
+        var design = BorderDesign.Of(ticks, options, hasGrowth, false, j => isUsed[j], true);
         var links = Connectedness.Of(ticks);
         // Without assumptions a fit exists only where every level is linked with every other in both directions.
         if (options.IsFlat && !links.IsTwoSided) return new(data, design, null, isTried);

@@ -1,3 +1,6 @@
+using System.Collections;
+using Slantwise.Engines.Statistics.Responses.Terms;
+
 namespace Slantwise.Engines.Statistics.Responses;
 
 /// <summary>Which pupils and levels are linked by trials. Two that are not linked are compared only by what was assumed.</summary>
@@ -34,21 +37,17 @@ public sealed class Connectedness
     {
         var pupils = data.Pupils.Count;
         var parent = Enumerable.Range(0, pupils + data.Levels.Count).ToArray();
-        var managed = new HashSet<(int Pupil, int Level)>();
-        var missed = new HashSet<(int Pupil, int Level)>();
+        var tried = new bool[parent.Length];
         foreach (var t in data.Trials)
         {
             parent[Root(parent, t.Pupil)] = Root(parent, pupils + t.Level);
-            if (t.Successes > 0) managed.Add((t.Pupil, t.Level));
-            if (t.Successes < t.Trials) missed.Add((t.Pupil, t.Level));
+            tried[t.Pupil] = tried[pupils + t.Level] = true;
         }
-
-        var tried = new bool[parent.Length];
-        foreach (var t in data.Trials) tried[t.Pupil] = tried[pupils + t.Level] = true;
         var names = new Dictionary<int, int>();
         var group = Enumerable.Range(0, parent.Length).Select(k => !tried[k] ? -1 : names.TryGetValue(Root(parent, k), out var g) ? g : names[Root(parent, k)] = names.Count).ToArray();
         var levels = Enumerable.Range(0, data.Levels.Count).Where(j => tried[pupils + j]).ToList();
-        return new(group, pupils, names.Count, levels.Count > 0 && Reaches(levels, managed, missed) && Reaches(levels, missed, managed));
+        var steps = Steps(data);
+        return new(group, pupils, names.Count, levels.Count > 0 && Reaches(levels, (from, to) => steps[from][to]) && Reaches(levels, (from, to) => steps[to][from]));
     }
 
     private static int Root(int[] parent, int k)
@@ -57,20 +56,27 @@ public sealed class Connectedness
         return k;
     }
 
-    /// <summary>Whether all levels can be reached from the first: from a level to a pupil by one set, from a pupil to a level by the other.</summary>
-    private static bool Reaches(List<int> levels, HashSet<(int Pupil, int Level)> outward, HashSet<(int Pupil, int Level)> onward)
+    /// <summary>For each level the levels that somebody managed who missed this one.</summary>
+    private static BitArray[] Steps(ResponseData data)
     {
-        var byLevel = outward.ToLookup(o => o.Level, o => o.Pupil);
-        var byPupil = onward.ToLookup(o => o.Pupil, o => o.Level);
-        var (seen, seenPupils, next) = (new HashSet<int> { levels[0] }, new HashSet<int>(), new Stack<int>([levels[0]]));
-        while (next.TryPop(out var level))
+        var byPupil = TrialsByPupil.Of(data);
+        var steps = Enumerable.Range(0, data.Levels.Count).Select(_ => new BitArray(data.Levels.Count)).ToArray();
+        var managed = new BitArray(data.Levels.Count);
+        for (var i = 0; i < data.Pupils.Count; i++)
         {
-            foreach (var pupil in byLevel[level])
-            {
-                if (!seenPupils.Add(pupil)) continue;
-                foreach (var other in byPupil[pupil]) if (seen.Add(other)) next.Push(other);
-            }
+            managed.SetAll(false);
+            foreach (var k in byPupil.Of(i)) if (data.Trials[k].Successes > 0) managed[data.Trials[k].Level] = true;
+            foreach (var k in byPupil.Of(i)) if (data.Trials[k].Successes < data.Trials[k].Trials) steps[data.Trials[k].Level].Or(managed);
         }
+        return steps;
+    }
+
+    /// <summary>Whether all levels can be reached from the first.</summary>
+    private static bool Reaches(List<int> levels, Func<int, int, bool> isStep)
+    {
+        var (seen, next) = (new HashSet<int> { levels[0] }, new Stack<int>([levels[0]]));
+        while (next.TryPop(out var level))
+            foreach (var other in levels) if (isStep(level, other) && seen.Add(other)) next.Push(other);
         return seen.Count == levels.Count;
     }
 }

@@ -15,7 +15,7 @@ public sealed partial class ResponseFit
     private readonly Lazy<Dictionary<(int Pupil, int Level), int>> _trialsOfPair;
     private readonly int[] _trialsOfLevel, _trialsOfPupil;
 
-    internal ResponseFit(ResponseData data, ResponseOptions options, TermTable table, bool[] isUsed, ScaleSearch search, Posterior posterior, IReadOnlyList<ChoiceComparison> choice)
+    internal ResponseFit(ResponseData data, ResponseOptions options, TermTable table, bool[] isUsed, ScaleAxis[] axes, int rounds, Posterior posterior, IReadOnlyList<ChoiceComparison> choice)
     {
         (_options, _table, _isUsed, _posterior) = (options, table, isUsed, posterior);
         var peak = posterior.Peak;
@@ -30,11 +30,11 @@ public sealed partial class ResponseFit
         Connectedness = Connectedness.Of(data);
         FalseStarts = Responses.FalseStarts.Of(data, options);
         TimesLeftAsideCount = table.TimesLeftAside;
-        AbilitySpread = Spread(search.Axes, true, peak.Point.Scales.Ability);
-        ResidualSpread = options.IsFlat ? null : Spread(search.Axes, false, peak.Point.Scales.Residual);
+        AbilitySpread = Spread(axes, true, peak.Point.Scales.Ability);
+        ResidualSpread = options.IsFlat ? null : Spread(axes, false, peak.Point.Scales.Residual);
         EvidenceNats = options.IsFlat ? null : peak.Value;
         LogLikelihoodNats = peak.Point.LogLikelihood;
-        RoundCount = search.Rounds;
+        RoundCount = rounds;
         DistanceSd = peak.Point.DistanceSd;
         Choice = choice;
         Cautions = (peak.HasConverged ? 0 : ResponseCaution.NotConverged)

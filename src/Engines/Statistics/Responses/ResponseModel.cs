@@ -27,10 +27,10 @@ public static class ResponseModel
         var told = 0.0;
         void Tell(double done) => work.Progress?.Report(new(told = Math.Max(told, done)));
 
-        var hasGrowth = options.HasGrowth && data.Trials.Select(t => t.Lesson).Distinct().Skip(1).Any();
+        var hasGrowth = options.HasGrowth && data.Trials.Any(t => t.Lesson != data.Trials[0].Lesson);
         var isUsed = UsedLevels(data, options);
-        var table = TermTable.Of(data, options, hasGrowth || options.DriftSdLogits > 0, j => isUsed[j]);
-        var design = BorderDesign.Of(data, options, hasGrowth, table.Shape.IsUsed, j => isUsed[j]);
+        var table = TermTable.Of(data, options, hasGrowth || options.DriftSdLogits > 0, isUsed);
+        var design = BorderDesign.Of(data, options, hasGrowth, table.Shape.IsUsed, j => isUsed[j], hasSpread: !options.IsFlat);
         var rule = GaussHermite.Of(options.NodeCount);
         IAbilityKernel Kernel() => table.StateCount > 0
             ? new WanderingPupil(table, design.Layout, design.Covariates, rule, options.DriftSdLogits)
@@ -38,13 +38,19 @@ public static class ResponseModel
 
         var search = new BorderSearch(table, design, options, new(table, design.Layout, work, Kernel));
         var scales = new ScaleSearch(search, options, d => Tell(0.4 * d));
-        var peak = scales.Find(work.Near?.PeakFor(design, scales.Axes.Length));
+        // Without assumptions there is no determinant to mind, and the simpler search is exact; it also gives standard errors that know about the spread.
+        var peak = options.IsFlat
+            ? scales.Find()
+            : new JointSearch(search, design, new(table.PupilCount, table.StateCount), options, scales.Axes, d => Tell(0.4 * d)).Find(work.Near?.PeakFor(design, scales.Axes.Length));
+        // Where the quick search goes astray, mostly where nothing is assumed of a spread, the patient one has the last word.
+        if (peak.HasConverged || options.IsFlat) scales.BeginAt(peak);
+        else peak = scales.Find() with { Rounds = peak.Rounds };
         var isGrid = !options.IsFlat && data.Pupils.Count <= options.GridPupilCount;
         var points = isGrid ? ScaleGrid.Of(scales, peak, d => Tell(0.4 + 0.5 * d)) : [new(peak.Point, 1)];
         var choice = !options.IsFlat && data.Trials.Count > 0 && data.Pupils.Count <= options.ChoicePupilCount
             ? ChoiceCheck.Of(data, options, work, design, peak.Point) : [];
         Tell(1);
-        return new(data, options, table, isUsed, scales, new(design, peak, points, isGrid, Kernel), choice);
+        return new(data, options, table, isUsed, scales.Axes, options.IsFlat ? scales.Rounds : peak.Rounds + scales.Rounds, new(design, peak, points, isGrid, Kernel), choice);
     }
 
     /// <summary>Without assumptions a level that was never tried, always managed or always missed has no finite difficulty; in the limit its trials say nothing about others.</summary>

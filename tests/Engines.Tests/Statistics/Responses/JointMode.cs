@@ -45,7 +45,7 @@ internal sealed class JointMode
             var moved = Math.Abs(ability - AbilitySd) + Math.Abs(residual - ResidualSd);
             (AbilitySd, ResidualSd) = (ability, residual);
             Climb();
-            if (moved < 0.01) break;
+            if (moved < 1e-3) break;
         }
         return this;
     }

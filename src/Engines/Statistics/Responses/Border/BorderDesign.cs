@@ -22,11 +22,11 @@ internal sealed class BorderDesign
 
     public int Size => Columns.Count + Layout.Levels;
 
-    public static BorderDesign Of(ResponseData data, ResponseOptions options, bool hasGrowth, bool hasShape, Func<int, bool> isUsed, bool isCentred = false)
+    public static BorderDesign Of(ResponseData data, ResponseOptions options, bool hasGrowth, bool hasShape, Func<int, bool> isUsed, bool isCentred = false, bool hasSpread = false)
     {
         var priors = options.Priors;
         var (covariates, pupilColumns) = PupilCovariates.Of(data, priors);
-        var layout = new RowLayout(data.Levels.Count, hasGrowth, hasShape, pupilColumns.Count);
+        var layout = new RowLayout(data.Levels.Count, hasGrowth, hasShape, pupilColumns.Count, hasSpread);
         var columns = new List<BorderColumn>();
         if (!options.IsFlat) LevelColumns(columns, data.Levels, layout, priors);
         else if (hasShape) columns.Add(Column(layout, CoefficientKind.DoseSlope, (int)DoseMeasure.Hold, priors.DoseSlope, (layout.ShapeRow, 1)));

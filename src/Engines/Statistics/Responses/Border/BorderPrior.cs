@@ -100,6 +100,17 @@ internal sealed class BorderPrior
         }
     }
 
+    /// <summary>Inverse covariance of residuals beforehand, level by level.</summary>
+    public double[] ResidualPrecision(double residualSd)
+    {
+        int size = _columns + _levels;
+        var (gradient, information) = (new double[size], new double[size * size]);
+        AddTo(Mean, residualSd, gradient, information);
+        var own = new double[_levels * _levels];
+        for (var j = 0; j < _levels; j++) information.AsSpan((_columns + j) * size + _columns, _levels).CopyTo(own.AsSpan(j * _levels));
+        return own;
+    }
+
     /// <summary>Variance beforehand of a sum of coefficients and residuals.</summary>
     public double Variance(ReadOnlySpan<double> slopes, double residualSd)
     {

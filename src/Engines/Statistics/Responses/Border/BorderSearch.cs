@@ -35,7 +35,13 @@ internal sealed class BorderSearch(TermTable table, BorderDesign design, Respons
         for (var round = 1; ; round++)
         {
             var pupils = new PupilPoint(design.RowsOf(border), scales.Ability, modes, walks);
-            var (point, gradient) = Evaluate(border, pupils, scales, round);
+            var (point, gradient, _, _) = Evaluate(border, pupils, scales, round);
+            if (best is null && gradient.Length == 0 && round < MostRounds)
+            {
+                // A start foretold from other spreads may lie where no border can be; what was assumed never does.
+                border = Start;
+                continue;
+            }
             if (best is not null && !(point.LogJoint >= best.LogJoint - 1e-9 * (1 + Math.Abs(best.LogJoint))))
             {
                 if (halvings++ == 20 || round >= MostRounds) return best with { Rounds = round };
@@ -54,14 +60,15 @@ internal sealed class BorderSearch(TermTable table, BorderDesign design, Respons
         }
     }
 
-    private (BorderPoint Point, double[] Gradient) Evaluate(double[] border, PupilPoint pupils, Scales scales, int round)
+    /// <summary>One pass over the pupils.</summary>
+    public BorderRound Evaluate(double[] border, PupilPoint pupils, Scales scales, int round)
     {
         var slope = design.Layout.HasShape ? pupils.Rows[design.Layout.ShapeRow] : 1;
         var shape = table.Shape.At(slope);
         if (double.IsNegativeInfinity(shape.Value))
-            return (new(scales, border, pupils, Factored([1], 1), double.NegativeInfinity, double.NegativeInfinity, default, round, double.PositiveInfinity), []);
-
+            return Impossible();
         var sums = rounds.Sum(pupils);
+        if (!double.IsFinite(sums.LogLikelihood)) return Impossible();
         var byRow = (double[])sums.Gradient.Clone();
         var away = design.Layout.HasShape && !options.IsFlat ? HoldShape.AwayFromZero(slope) : default;
         if (design.Layout.HasShape)
@@ -70,11 +77,26 @@ internal sealed class BorderSearch(TermTable table, BorderDesign design, Respons
             sums.Information[design.Layout.ShapeRow * (design.Layout.RowCount + 1)] -= shape.Second + away.Second;
         }
         var gradient = design.ToBorder(byRow);
+        var (cross, curvature) = SpreadParts(sums);
         var information = design.ToBorderInformation(sums.Information);
         var logLikelihood = sums.LogLikelihood + shape.Value;
         var (logPrior, residualSlope) = design.Prior.AddTo(border, scales.Residual, gradient, information);
         logPrior += away.Value;
-        return (new(scales, border, pupils, Factored(information, border.Length), logLikelihood + logPrior, logLikelihood, new(sums.SpreadSlope, residualSlope), round, double.PositiveInfinity), gradient);
+        foreach (var entry in information) if (!double.IsFinite(entry)) return Impossible();
+        return new(new(scales, border, pupils, Factored(information, border.Length), logLikelihood + logPrior, logLikelihood,
+            new(sums.SpreadSlope, residualSlope), round, double.PositiveInfinity), gradient, cross, curvature);
+
+        BorderRound Impossible() =>
+            new(new(scales, border, pupils, Factored([1], 1), double.NegativeInfinity, double.NegativeInfinity, default, round, double.PositiveInfinity), [], [], 0);
+    }
+
+    private (double[] Cross, double Curvature) SpreadParts(PupilSums sums)
+    {
+        if (!design.Layout.HasSpread) return ([], 0);
+        var row = sums.Information.AsSpan(design.Layout.SpreadRow * design.Layout.RowCount, design.Layout.RowCount).ToArray();
+        var curvature = row[^1];
+        row[^1] = 0;
+        return (design.ToBorder(row), curvature);
     }
 
     /// <summary>The factor; where the matrix is not positive definite, far from the end of a search, of one with a heavier diagonal.</summary>

@@ -1,3 +1,6 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
 namespace Slantwise.Engines.Statistics.Responses.Pupils;
 
 /// <summary>
@@ -9,6 +12,7 @@ internal sealed class RowBuffer
     private readonly RowLayout _layout;
     private readonly int _lanes;
     private readonly double[] _means;
+    private readonly int[] _places;
     private int _own;
 
     public RowBuffer(RowLayout layout, int maxOwn, int lanes)
@@ -19,6 +23,7 @@ internal sealed class RowBuffer
         Curvature = new double[rows * rows];
         Weights = new double[lanes];
         _means = new double[rows];
+        _places = new int[rows];
     }
 
     /// <summary>Derivative of the log-likelihood by own row and node.</summary>
@@ -36,6 +41,8 @@ internal sealed class RowBuffer
 
     public int Shape { get; private set; }
 
+    public int Spread { get; private set; }
+
     public int Total { get; private set; }
 
     public void Clear(int own)
@@ -44,6 +51,7 @@ internal sealed class RowBuffer
         var next = own;
         Growth = _layout.HasGrowth ? next++ : -1;
         Shape = _layout.HasShape ? next++ : -1;
+        Spread = _layout.HasSpread ? next++ : -1;
         Total = _layout.Covariates > 0 ? next++ : -1;
         Rows = next;
         Array.Clear(Scores, 0, Rows * _lanes);
@@ -72,6 +80,20 @@ internal sealed class RowBuffer
         if (Shape >= 0) Curvature[Total * Rows + Shape] += tau * curvature;
     }
 
+    /// <summary>Adds how the likelihood moves with the logarithm of the spread of abilities, which are given by node; also as a row of its own where there is one.</summary>
+    public void AddSpread(PupilSums sums, ReadOnlySpan<double> abilities, double sd)
+    {
+        var square = 0.0;
+        for (var q = 0; q < _lanes; q++)
+        {
+            var own = abilities[q] * abilities[q] / (sd * sd);
+            square += Weights[q] * own;
+            if (Spread >= 0) Scores[Spread * _lanes + q] = own - 1;
+        }
+        sums.SpreadSlope += square - 1;
+        if (Spread >= 0) Curvature[Spread * Rows + Spread] = 2 * square;
+    }
+
     /// <summary>Turns scores into their distance from the mean times the root of the weight, so that a product of two rows is a covariance.</summary>
     public void Centre()
     {
@@ -88,15 +110,29 @@ internal sealed class RowBuffer
     /// <summary>Adds the centred pupil to the sums of all.</summary>
     public void AddTo(PupilSums sums, ReadOnlySpan<int> own, ReadOnlySpan<double> covariates)
     {
+        for (var r = 0; r < Rows; r++) if (r != Total) _places[r] = Place(r, own);
         for (var r = 0; r < Rows; r++)
         {
-            if (r != Total) sums.Gradient[Place(r, own)] += _means[r];
-            for (var s = 0; s <= r; s++)
+            if (r == Total) continue;
+            sums.Gradient[_places[r]] += _means[r];
+            // Own rows stand in the order of the layout, so what comes before is to the left: the lower triangle.
+            var line = sums.Information.AsSpan(_places[r] * sums.Gradient.Length, _places[r] + 1);
+            var row = Scores.AsSpan(r * _lanes, _lanes);
+            for (var s = 0; s <= r; s++) line[_places[s]] += Curvature[r * Rows + s] - Covariance(row, Scores.AsSpan(s * _lanes, _lanes));
+        }
+        if (Total >= 0) AddCovariates(sums, covariates);
+    }
+
+    private void AddCovariates(PupilSums sums, ReadOnlySpan<double> covariates)
+    {
+        var total = Scores.AsSpan(Total * _lanes, _lanes);
+        for (var s = 0; s < Rows; s++)
+        {
+            var information = Curvature[Total * Rows + s] - Covariance(total, Scores.AsSpan(s * _lanes, _lanes));
+            for (var m = 0; m < covariates.Length; m++)
             {
-                var information = Curvature[r * Rows + s] - Covariance(Scores.AsSpan(r * _lanes, _lanes), Scores.AsSpan(s * _lanes, _lanes));
-                if (r != Total) Put(sums, Place(r, own), Place(s, own), information);
-                else if (s != Total) for (var m = 0; m < covariates.Length; m++) Put(sums, _layout.FirstCovariateRow + m, Place(s, own), covariates[m] * information);
-                else PutCovariates(sums, covariates, information);
+                if (s != Total) Put(sums, _layout.FirstCovariateRow + m, _places[s], covariates[m] * information);
+                else for (var n = 0; n <= m; n++) Put(sums, _layout.FirstCovariateRow + m, _layout.FirstCovariateRow + n, covariates[m] * covariates[n] * information);
             }
         }
         for (var m = 0; m < covariates.Length; m++) sums.Gradient[_layout.FirstCovariateRow + m] += covariates[m] * _means[Total];
@@ -112,20 +148,15 @@ internal sealed class RowBuffer
 
     private static double Covariance(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
-        var sum = System.Runtime.Intrinsics.Vector256<double>.Zero;
-        for (var q = 0; q < a.Length; q += 4)
-            sum += System.Runtime.Intrinsics.Vector256.Create(a.Slice(q, 4)) * System.Runtime.Intrinsics.Vector256.Create(b.Slice(q, 4));
-        return System.Runtime.Intrinsics.Vector256.Sum(sum);
+        var sum = Vector256<double>.Zero;
+        ref var first = ref MemoryMarshal.GetReference(a);
+        ref var second = ref MemoryMarshal.GetReference(b);
+        for (nuint q = 0; q < (nuint)a.Length; q += 4) sum += Vector256.LoadUnsafe(ref first, q) * Vector256.LoadUnsafe(ref second, q);
+        return Vector256.Sum(sum);
     }
 
     private static void Put(PupilSums sums, int row, int column, double value) =>
         sums.Information[Math.Max(row, column) * sums.Gradient.Length + Math.Min(row, column)] += value;
 
-    private int Place(int row, ReadOnlySpan<int> own) => row < _own ? own[row] : row == Growth ? _layout.GrowthRow : _layout.ShapeRow;
-
-    private void PutCovariates(PupilSums sums, ReadOnlySpan<double> covariates, double information)
-    {
-        for (var m = 0; m < covariates.Length; m++)
-            for (var n = 0; n <= m; n++) Put(sums, _layout.FirstCovariateRow + m, _layout.FirstCovariateRow + n, covariates[m] * covariates[n] * information);
-    }
+    private int Place(int row, ReadOnlySpan<int> own) => row < _own ? own[row] : row == Growth ? _layout.GrowthRow : row == Shape ? _layout.ShapeRow : _layout.SpreadRow;
 }

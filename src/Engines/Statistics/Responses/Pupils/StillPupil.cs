@@ -15,9 +15,10 @@ internal sealed class StillPupil : IAbilityKernel
     private readonly RowLayout _layout;
     private readonly double[][] _covariates;
     private readonly double[] _nodes, _logWeights, _odds, _chances, _abilities, _abilityOdds;
-    private readonly LogProduct[] _logs;
+    private readonly LaneProducts _logs;
     private readonly int _lanes;
     private readonly double _stepSd;
+    private double _mostOdds;
 
     public StillPupil(TermTable table, RowLayout layout, double[][] covariates, GaussHermite rule, double stepSd)
     {
@@ -27,10 +28,10 @@ internal sealed class StillPupil : IAbilityKernel
         _lanes = (rule.Nodes.Length + 3) / 4 * 4;
         _nodes = [.. rule.Nodes, .. new double[_lanes - rule.Nodes.Length]];
         _logWeights = [.. rule.LogWeights.Select((w, q) => w + rule.Nodes[q] * rule.Nodes[q] / 2), .. Enumerable.Repeat(double.NegativeInfinity, _lanes - rule.Nodes.Length)];
-        var most = table.Max(i => table.Terms(i).Length);
+        var most = table.MostTerms;
         (_odds, _chances) = (new double[most], new double[most * _lanes]);
-        (_abilities, _abilityOdds, _logs) = (new double[_lanes], new double[_lanes], new LogProduct[_lanes]);
-        Rows = new(layout, table.Max(i => table.Own(i).Length), _lanes);
+        (_abilities, _abilityOdds, _logs) = (new double[_lanes], new double[_lanes], new(_lanes));
+        Rows = new(layout, table.MostOwn, _lanes);
     }
 
     private RowBuffer Rows { get; }
@@ -38,9 +39,7 @@ internal sealed class StillPupil : IAbilityKernel
     public void Add(int pupil, PupilPoint point, PupilSums sums)
     {
         sums.LogLikelihood += Integrate(pupil, point, out point.Modes[pupil]);
-        var square = 0.0;
-        for (var q = 0; q < _lanes; q++) square += Rows.Weights[q] * _abilities[q] * _abilities[q];
-        sums.SpreadSlope += square / (point.Sd * point.Sd) - 1;
+        Rows.AddSpread(sums, _abilities, point.Sd);
         Rows.Centre();
         Rows.AddTo(sums, _table.Own(pupil), _covariates[pupil]);
     }
@@ -69,20 +68,21 @@ internal sealed class StillPupil : IAbilityKernel
         var (constant, successes) = Prepare(terms, own, _covariates[pupil], point.Rows);
         var precision = 1 / (point.Sd * point.Sd);
         (mode, var curvature) = Peak(terms, successes, precision, point.Modes[pupil]);
+        _logs.Clear();
         var width = 1 / Math.Sqrt(curvature);
         for (var q = 0; q < _lanes; q++)
         {
             _abilities[q] = mode + width * _nodes[q];
             _abilityOdds[q] = Math.Exp(Math.Clamp(_abilities[q], -Far, Far));
-            _logs[q] = LogProduct.Start;
         }
+        _mostOdds = _abilityOdds.Max();
         for (var t = 0; t < terms.Length; t++) AtNodes(t, terms[t]);
 
         var most = double.NegativeInfinity;
         for (var q = 0; q < _lanes; q++)
         {
             var ability = _abilities[q];
-            Rows.Weights[q] = _logWeights[q] + successes * ability - _logs[q].Value - ability * ability * precision / 2;
+            Rows.Weights[q] = _logWeights[q] + successes * ability - _logs.Value(q) - ability * ability * precision / 2;
             most = Math.Max(most, Rows.Weights[q]);
         }
         var sum = 0.0;
@@ -147,12 +147,13 @@ internal sealed class StillPupil : IAbilityKernel
     private void AtNodes(int t, Term term)
     {
         var scores = Rows.Scores;
+        var fits = _logs.Fits(1 + _mostOdds * _odds[t], term.M);
         for (var q = 0; q < _lanes; q += 4)
         {
             var onePlus = Vector256.LoadUnsafe(ref _abilityOdds[q]) * Vector256.Create(_odds[t]) + Vector256<double>.One;
             var chance = Vector256<double>.One - Vector256<double>.One / onePlus;
             chance.StoreUnsafe(ref _chances[t * _lanes + q]);
-            for (var k = 0; k < 4; k++) _logs[q + k].Add(onePlus.GetElement(k), term.M);
+            if (fits) _logs.Multiply(q, onePlus, term.M); else _logs.Add(q, onePlus, term.M);
             var rest = Vector256.Create((double)term.A) - (double)term.M * chance;
             Subtract(scores, term.Own, q, rest);
             if (Rows.Growth >= 0) Subtract(scores, Rows.Growth, q, -(double)term.Lesson * rest);

@@ -26,9 +26,9 @@ internal sealed class WanderingPupil : IAbilityKernel
     {
         (_table, _layout, _covariates, _rule, _stepSd) = (table, layout, covariates, rule, stepSd);
         _lanes = (rule.Nodes.Length + 3) / 4 * 4;
-        var terms = table.Max(i => table.Terms(i).Length);
-        var own = table.Max(i => table.Own(i).Length);
-        _most = table.Max(i => table.States(i).Length);
+        var terms = table.MostTerms;
+        var own = table.MostOwn;
+        _most = table.MostStates;
         (_offsets, _odds, _chances, _bends, _lessonOdds) = (new double[terms], new double[terms], new double[terms], new double[terms], new double[_most + 1]);
         (_slopes, _added, _first, _second, _peak, _lean, _corrections) =
             (new double[_most], new double[_most], new double[_most], new double[_most], new double[_most], new double[_most], new double[_most]);
@@ -43,9 +43,7 @@ internal sealed class WanderingPupil : IAbilityKernel
     {
         sums.LogLikelihood += Integrate(pupil, point, null, [], out point.Modes[pupil]);
         _peak.AsSpan(0, _walk.Count).CopyTo(point.Walks.AsSpan(_table.StateStart(pupil)));
-        var square = 0.0;
-        for (var q = 0; q < _lanes; q++) square += _rows.Weights[q] * _abilities[q] * _abilities[q];
-        sums.SpreadSlope += square / (point.Sd * point.Sd) - 1;
+        _rows.AddSpread(sums, _abilities, point.Sd);
         _rows.Centre();
         _rows.AddTo(sums, _table.Own(pupil), _covariates[pupil]);
     }
@@ -236,22 +234,25 @@ internal sealed class WanderingPupil : IAbilityKernel
             if (_rows.Total >= 0) touch[_rows.Total] += _bends[t];
         }
         // How the walk gives way to each row; what it takes up does not bend the likelihood.
-        for (var k = 0; k < n; k++)
+        // A lesson touches few of the rows; the others are passed over.
+        _moved.AsSpan(0, n * rows).Clear();
+        for (var l = 0; l < n; l++)
         {
             for (var r = 0; r < rows; r++)
             {
-                var sum = 0.0;
-                for (var l = 0; l < n; l++) sum += _inverse[k * n + l] * _touch[l * rows + r];
-                _moved[k * rows + r] = -sum;
+                if (_touch[l * rows + r] is not 0 and var by)
+                    for (var k = 0; k < n; k++) _moved[k * rows + r] -= _inverse[k * n + l] * by;
             }
         }
-        for (var r = 0; r < rows; r++)
+        for (var k = 0; k < n; k++)
         {
-            for (var s = 0; s <= r; s++)
+            var moved = _moved.AsSpan(k * rows, rows);
+            for (var r = 0; r < rows; r++)
             {
-                var taken = 0.0;
-                for (var k = 0; k < n; k++) taken += _touch[k * rows + r] * _moved[k * rows + s];
-                _rows.Curvature[r * rows + s] += weight * taken;
+                if (_touch[k * rows + r] is 0) continue;
+                var by = weight * _touch[k * rows + r];
+                var line = _rows.Curvature.AsSpan(r * rows, r + 1);
+                for (var s = 0; s < line.Length; s++) line[s] += by * moved[s];
             }
         }
     }

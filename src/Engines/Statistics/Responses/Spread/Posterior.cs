@@ -54,6 +54,7 @@ internal sealed class Posterior(BorderDesign design, ScalePeak peak, WeightedPoi
         var next = own.Length;
         if (design.Layout.HasGrowth) total[design.Layout.GrowthRow] += ability.Slopes[next++];
         if (design.Layout.HasShape) total[design.Layout.ShapeRow] += ability.Slopes[next++];
+        if (design.Layout.HasSpread) next++;
         for (var m = 0; m < covariates.Length; m++) total[design.Layout.FirstCovariateRow + m] += covariates[m] * (1 + ability.Slopes[next]);
         return total;
     }

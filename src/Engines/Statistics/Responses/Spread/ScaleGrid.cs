@@ -9,10 +9,10 @@ internal static class ScaleGrid
     public static WeightedPoint[] Of(ScaleSearch search, ScalePeak peak, Action<double> progress)
     {
         if (peak.Logs.Length == 0) return [new(peak.Point, 1)];
-        // Lower triangular root of the covariance.
-        var first = Math.Sqrt(peak.Covariance[0, 0]);
-        var lean = peak.Logs.Length == 2 ? peak.Covariance[1, 0] / first : 0;
-        var second = peak.Logs.Length == 2 ? Math.Sqrt(peak.Covariance[1, 1] - lean * lean) : 0;
+        // Lower triangular root of the covariance. No spread is known less well than it was beforehand; a flat peak could otherwise send the grid anywhere.
+        var first = Math.Min(Math.Sqrt(peak.Covariance[0, 0]), search.Axes[0].Width);
+        var lean = peak.Logs.Length == 2 ? peak.Covariance[1, 0] / peak.Covariance[0, 0] * first : 0;
+        var second = peak.Logs.Length == 2 ? Math.Min(Math.Sqrt(peak.Covariance[1, 1] - peak.Covariance[1, 0] * peak.Covariance[1, 0] / peak.Covariance[0, 0]), search.Axes[1].Width) : 0;
 
         var found = new List<(Border.BorderPoint Point, double Value)>();
         foreach (var x in Steps)

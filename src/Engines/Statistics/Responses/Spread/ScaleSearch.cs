@@ -5,7 +5,7 @@ namespace Slantwise.Engines.Statistics.Responses.Spread;
 /// <summary>Finds the likeliest pair of spreads: Newton's method on their logarithms, with curvatures from points nearby.</summary>
 internal sealed class ScaleSearch(BorderSearch search, ResponseOptions options, Action<double> progress)
 {
-    private const double Near = 0.04;
+    internal const double Near = 0.04;
     private const int MostSteps = 25;
 
     private readonly ScaleAxis[] _axes = ScaleAxis.Of(options);
@@ -19,12 +19,17 @@ internal sealed class ScaleSearch(BorderSearch search, ResponseOptions options, 
 
     public ScaleAxis[] Axes => _axes;
 
-    /// <summary>The peak.</summary>
-    /// <param name="near">One of nearly the same trials, to begin with.</param>
-    public ScalePeak Find(ScalePeak? near)
+    /// <summary>Begins further points from a peak found elsewhere.</summary>
+    public void BeginAt(ScalePeak peak)
     {
-        var logs = near?.Logs ?? [.. _axes.Select(a => a.Start)];
-        if (near is not null) Remember(near.Point, near.Logs, near.Sides);
+        Remember(peak.Point, peak.Logs, peak.Sides);
+        _seen[Key(peak.Logs)] = (peak.Point, peak.Value);
+    }
+
+    /// <summary>The peak.</summary>
+    public ScalePeak Find()
+    {
+        var logs = _axes.Select(a => a.Start).ToArray();
         double[,]? curvature = null;
         var (point, value) = At(logs);
         for (var step = 0; ; step++)
@@ -57,7 +62,7 @@ internal sealed class ScaleSearch(BorderSearch search, ResponseOptions options, 
     /// <summary>The border at given spreads, started from where the last peak would have it.</summary>
     public (BorderPoint Point, double Value) At(double[] logs)
     {
-        var key = (logs.Length > 0 ? logs[0] : 0, logs.Length > 1 ? logs[1] : 0);
+        var key = Key(logs);
         if (_seen.TryGetValue(key, out var known)) return known;
 
         var scales = new Scales(options.AbilitySdLogits ?? 1, options.ResidualSdLogits ?? 1);
@@ -73,6 +78,8 @@ internal sealed class ScaleSearch(BorderSearch search, ResponseOptions options, 
         var value = (options.IsFlat ? point.LogLikelihood : point.LogEvidence) + _axes.Select((a, i) => a.LogDensity(logs[i])).Sum();
         return _seen[key] = (point, value);
     }
+
+    private static (double, double) Key(double[] logs) => (logs.Length > 0 ? logs[0] : 0, logs.Length > 1 ? logs[1] : 0);
 
     private static double[] Moved(double[] logs, int a, double by)
     {
@@ -116,14 +123,14 @@ internal sealed class ScaleSearch(BorderSearch search, ResponseOptions options, 
         return fallback;
     }
 
-    private static bool IsPositive(double[,] m) => m.Length switch
+    internal static bool IsPositive(double[,] m) => m.Length switch
     {
         0 => true,
         1 => m[0, 0] > 1e-3,
         _ => m[0, 0] > 1e-3 && m[1, 1] > 1e-3 && m[0, 0] * m[1, 1] - m[0, 1] * m[0, 1] > 1e-3 * m[0, 0] * m[1, 1],
     };
 
-    private static double[,] Inverse(double[,] m)
+    internal static double[,] Inverse(double[,] m)
     {
         if (m.Length == 0) return m;
         if (m.Length == 1) return new[,] { { 1 / m[0, 0] } };

@@ -1,3 +1,5 @@
+using MathNet.Numerics;
+
 namespace Slantwise.Engines.Statistics.Responses.Terms;
 
 /// <summary>The part of the timed falls' log-likelihood that depends on the slope of holds and on nothing else: Σ ± log(exp(γa) − exp(γb)).</summary>
@@ -29,10 +31,11 @@ internal sealed class HoldShape
         foreach (var (a, b, weight) in _pieces)
         {
             var width = a - b;
-            var grown = Math.Exp(slope * width);
-            value += weight * (slope * a + Math.Log(1 - 1 / grown));
-            first += weight * (a + width / (grown - 1));
-            second -= weight * width * width * grown / ((grown - 1) * (grown - 1));
+            // By hyperbolic functions, which hold where the slope is tiny and where it is huge.
+            value += weight * (slope * a + Math.Log(-SpecialFunctions.Expm1(-slope * width)));
+            first += weight * (a + width / SpecialFunctions.Expm1(slope * width));
+            var half = Math.Sinh(slope * width / 2);
+            second -= weight * width * width / (4 * half * half);
         }
         return (value, first, second);
     }
