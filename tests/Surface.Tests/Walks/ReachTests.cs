@@ -15,7 +15,7 @@ public sealed class ReachTests(Browser browser)
         await OpenAsync(page, served);
         var headline = page.Locator(".reach-head").First;
         var before = await headline.TextContentAsync();
-        Assert.Matches(@"^For \d+ of \d+ pupils .* It could be \d+", before!);
+        Assert.Matches(@"^About \d+ of \d+ pupils \(\d+ to \d+ could\)", before!);
         Assert.Matches(@"Behind it: \d+ tries", await page.Locator(".reach-grounds").TextContentAsync() ?? "");
 
         // Down to the last level of the first task.

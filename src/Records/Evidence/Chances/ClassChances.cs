@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Slantwise.Engines.Statistics.Responses;
 using Slantwise.Records.Evidence.Reach;
 using Slantwise.Records.Lessons;
@@ -13,6 +14,10 @@ public sealed class ClassChances
     private readonly Dictionary<Guid, int> _pupils;
     private readonly Dictionary<Guid, int> _levels;
     private readonly int[] _trialsOfPupil;
+
+    // A sheet being edited asks for the same ones after every tick.
+    private readonly ConcurrentDictionary<(int Pupil, int Level, int Lesson), SuccessChance> _found = new();
+    private readonly ConcurrentDictionary<(int Pupil, int Lesson), double> _abilities = new();
 
     private ClassChances(ResponseFit fit, Dictionary<Guid, int> pupils, Dictionary<Guid, int> levels, IReadOnlyList<ResponseTrial> trials)
     {
@@ -75,9 +80,14 @@ public sealed class ClassChances
     {
         if (!_pupils.TryGetValue(pupilId, out var pupil)) return [.. levels.Select(_ => (SuccessChance?)null)];
         var known = levels.Select((level, at) => (At: at, Index: _levels.GetValueOrDefault(level.Id, -1))).Where(l => l.Index >= 0).ToList();
-        var found = Fit.Chances(pupil, [.. known.Select(l => l.Index)], lesson);
+        var asked = known.Select(l => l.Index).Where(level => !_found.ContainsKey((pupil, level, lesson))).Distinct().ToList();
+        if (asked.Count > 0)
+        {
+            foreach (var (level, chance) in asked.Zip(Fit.Chances(pupil, asked, lesson)))
+                if (chance is not null) _found[(pupil, level, lesson)] = chance;
+        }
         var chances = new SuccessChance?[levels.Count];
-        for (var i = 0; i < known.Count; i++) chances[known[i].At] = found[i];
+        foreach (var (at, level) in known) chances[at] = _found.GetValueOrDefault((pupil, level, lesson));
         return chances;
     }
 
@@ -89,7 +99,7 @@ public sealed class ClassChances
     /// <param name="pupilId">The pupil.</param>
     /// <param name="lesson">Which lesson, from 0.</param>
     public double AbilitySdLogits(Guid pupilId, int lesson) =>
-        _pupils.TryGetValue(pupilId, out var pupil) ? Fit.Ability(pupil, lesson).SdLogits : Fit.AbilitySpread.MedianLogits;
+        _pupils.TryGetValue(pupilId, out var pupil) ? _abilities.GetOrAdd((pupil, lesson), _ => Fit.Ability(pupil, lesson).SdLogits) : Fit.AbilitySpread.MedianLogits;
 
     // A timed hold tells more than its tick, so it stands alone; ticks of a set are counted together.
     private static IEnumerable<ResponseTrial> TrialsOf(SetEvidence set, int pupil, ChanceLevels levels)

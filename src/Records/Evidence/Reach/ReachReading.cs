@@ -36,22 +36,25 @@ public sealed record ReachReading(string Headline, IReadOnlyList<ReachNote> Note
             notes.Add(new ReachNote(ReachNoteKind.Unneeded, TextCount("Unneeded", culture, unneeded.Count, Listed(unneeded.Select(i => Numbered(i, task.Levels[i], culture)), culture))));
         if (!isAssumed && reach.Pupils.Count(p => p.IsMostlyAssumed) is var assumed and > 0)
             notes.Add(new ReachNote(ReachNoteKind.Assumed, Text("Assumed", culture, assumed, reach.Pupils.Count)));
-        return new ReachReading(HeadlineOf(reach, task, band, standings[ReachStanding.Within].Count(), culture), notes, GroundsOf(reach, culture))
+        return new ReachReading(HeadlineOf(reach, task, band, culture), notes, GroundsOf(reach, culture))
         {
             Added = !isAssumed && GainedCount(reach) > 0 ? reach.Addition!.Levels[0] : null,
         };
     }
 
-    private static string HeadlineOf(TaskReach reach, SheetTask task, ReachBand band, int within, CultureInfo culture)
+    private static string HeadlineOf(TaskReach reach, SheetTask task, ReachBand band, CultureInfo culture)
     {
         if (reach.Pupils.Count == 0) return Text("NoPupils", culture);
         if (task.Levels.Count == 0) return Text("NoLevels", culture);
         var (least, most) = (reach.Whole.LeastCount, reach.Whole.MostCount);
         var range = least == most ? Text("RangeOne", culture, least) : Text("Range", culture, least, most);
         var band100 = Text("Band", culture, Math.Round(band.LowFraction * 100), Math.Round(band.HighFraction * 100));
-        return reach.TrialCount == 0
-            ? Text("HeadlineAssumed", culture, reach.Pupils.Count, range, band100)
-            : Text("Headline", culture, within, reach.Pupils.Count, range, band100);
+        if (reach.TrialCount == 0) return Text("HeadlineAssumed", culture, reach.Pupils.Count, least, band100, most);
+        // The expected number, not those who are more likely in than out: that one can lie outside its own range.
+        var expected = Math.Clamp((int)Math.Round(reach.Whole.IncludedCount), least, most);
+        var (named, missing) = (reach.LeftOut.Count, reach.Pupils.Count - expected);
+        return Text("Headline", culture, expected, reach.Pupils.Count, range, band100)
+            + (missing <= named ? "" : Text(named == 0 ? "OthersUnknown" : "MoreUnknown", culture));
     }
 
     private static string? Addition(TaskReach reach, SheetTask task, CultureInfo culture)
