@@ -6,6 +6,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Slantwise.Desk;
 using Slantwise.Host.Answers;
 using Slantwise.Host.Printing;
+using Slantwise.Host.Tables;
 using Slantwise.Host.Words;
 using Slantwise.Records;
 
@@ -50,6 +51,7 @@ internal static class DeskServer
         app.MapDesk();
         app.MapPrints();
         app.MapFonts();
+        app.MapTables();
         return app;
     }
 

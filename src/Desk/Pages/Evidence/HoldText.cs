@@ -16,8 +16,8 @@ public static class HoldText
     /// <summary>How long half of the holds lasted, or why that cannot be said.</summary>
     public static string Median(LevelHolds holds)
     {
-        if (holds.UntimedFallCount > 0) return ReadingWords.SayCount("UntimedFalls", holds.UntimedFallCount);
-        if (holds.Curve.HoldCount < LevelHolds.EnoughHoldCount) return ReadingWords.Say("NotEnoughTimed");
+        if (holds.TimedCount < LevelHolds.EnoughHoldCount) return ReadingWords.Say("NotEnoughTimed");
+        if (holds.UntimedFallCount > 0 && !holds.HasCurve) return ReadingWords.SayCount("UntimedFalls", holds.UntimedFallCount);
         if (holds.Curve.FallenCount == 0) return ReadingWords.Say("NobodyFell", Seconds(holds.DoseS));
         return holds.Curve.Median switch
         {
@@ -29,7 +29,7 @@ public static class HoldText
     }
 
     /// <summary>What it rests on.</summary>
-    public static string Count(LevelHolds holds) => ReadingWords.Say("HoldCount", holds.Curve.HoldCount, holds.Curve.PupilCount, holds.Curve.FallenCount);
+    public static string Count(LevelHolds holds) => ReadingWords.SayCount("HoldCount", holds.Curve.PupilCount, holds.TimedCount, holds.UntimedFallCount);
 
     /// <summary>How many tries got into the position at all.</summary>
     public static string Start(LevelHolds holds) => ReadingWords.Say("Started", holds.Start.StartedCount, holds.Start.TriedCount);

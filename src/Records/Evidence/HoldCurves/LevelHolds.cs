@@ -8,10 +8,11 @@ namespace Slantwise.Records.Evidence.HoldCurves;
 /// <param name="TaskNumber">The task in the evidence, from 1.</param>
 /// <param name="LevelPlace">The level's place in the task's evidence, from 0.</param>
 /// <param name="DoseS">How long a hold had to last; there it was stopped.</param>
-/// <param name="Curve">The share still held after each time.</param>
-/// <param name="UntimedFallCount">Tries that missed the dose and were not timed: they have no place on the curve, and leaving them out would flatter.</param>
+/// <param name="Curve">The share still held after each time; where some falls were not timed they count as ended somewhere before the dose, for leaving them out would flatter.</param>
+/// <param name="UntimedFallCount">Tries that missed the dose and were not timed.</param>
+/// <param name="IsKnown">Whether the times known are enough to place those untimed falls; otherwise the curve is the one without them, and not to be shown.</param>
 /// <param name="Start">How many got into the position at all; a fall within the first second did not.</param>
-public sealed record LevelHolds(int TaskNumber, int LevelPlace, double DoseS, HoldCurve Curve, int UntimedFallCount, HoldStart Start)
+public sealed record LevelHolds(int TaskNumber, int LevelPlace, double DoseS, HoldCurve Curve, int UntimedFallCount, bool IsKnown, HoldStart Start)
 {
     /// <summary>Holds from which a curve is drawn. Below, a single try moves it by more than a tenth.</summary>
     public const int EnoughHoldCount = 10;
@@ -19,8 +20,11 @@ public sealed record LevelHolds(int TaskNumber, int LevelPlace, double DoseS, Ho
     /// <summary>A fall before this is no short hold but no hold. Common practice, no source.</summary>
     public const double FirstMomentS = 1;
 
-    /// <summary>Whether there is a curve worth drawing: timed tries enough, none of the falls untimed, and a fall among them.</summary>
-    public bool HasCurve => Curve.HoldCount >= EnoughHoldCount && UntimedFallCount == 0 && Curve.FallenCount > 0;
+    /// <summary>Tries whose length is known, exactly or as “at least the dose”.</summary>
+    public int TimedCount => IsKnown ? Curve.HoldCount - UntimedFallCount : Curve.HoldCount;
+
+    /// <summary>Whether there is a curve worth drawing: tries of known length enough, and a fall among them.</summary>
+    public bool HasCurve => IsKnown && TimedCount >= EnoughHoldCount && Curve.FallenCount > UntimedFallCount;
 
     /// <summary>The holds of every level whose dose is a time and which somebody tried, in the order of the sheets.</summary>
     /// <param name="pupils">The class's pupils.</param>
@@ -30,7 +34,7 @@ public sealed record LevelHolds(int TaskNumber, int LevelPlace, double DoseS, Ho
         from level in task.Levels.Select((level, place) => (Level: level, Place: place))
         where level.Level.Dose is { Kind: DoseKind.HoldS, Amount: > 0 }
         let holds = OfLevel(pupils, task, level.Level, level.Place)
-        where holds.Curve.HoldCount + holds.UntimedFallCount > 0
+        where holds.TimedCount + holds.UntimedFallCount > 0
         select holds).ToList();
 
     private static LevelHolds OfLevel(IReadOnlyList<PupilEvidence> pupils, TaskEvidence task, LevelEvidence level, int place)
@@ -44,10 +48,12 @@ public sealed record LevelHolds(int TaskNumber, int LevelPlace, double DoseS, Ho
             where set.LevelId == level.LevelId
             from trial in set.Trials
             select (pupil.Index, Attempt: new HoldAttempt(trial.HeldS, doseS, trial.IsSuccess))).ToList();
+        var untimed = tries.Count(t => t.Attempt is { HasReachedDose: false, HeldS: null });
+        var placed = untimed > 0 ? SpanHolds.Of(tries, doseS) : null;
         return new(
             task.TaskNumber, place, doseS,
-            KaplanMeier.Of([.. tries.Select(t => HoldTime.Of(t.Attempt, t.Index)).OfType<HoldTime>()], SuccessShare.RangeConfidenceFraction),
-            tries.Count(t => t.Attempt is { HasReachedDose: false, HeldS: null }),
+            placed ?? KaplanMeier.Of([.. tries.Select(t => HoldTime.Of(t.Attempt, t.Index)).OfType<HoldTime>()], SuccessShare.RangeConfidenceFraction),
+            untimed, untimed == 0 || placed is not null,
             HoldStart.Of([.. tries.Select(t => t.Attempt)], FirstMomentS));
     }
 }

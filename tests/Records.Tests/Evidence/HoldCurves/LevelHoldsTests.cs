@@ -36,13 +36,25 @@ public sealed class LevelHoldsTests
     }
 
     [Fact]
-    public void Of_FallsNobodyTimed_HaveNoCurve()
+    public void Of_FallsNobodyTimed_CountAsEndedBeforeTheDose()
     {
-        // Ten timed, and one miss without a time: a curve without it would say that more held than did.
-        var lesson = Lesson().Set("Ada", 1, level: 2, tries: "2.0s 4.0s 5.0s 6.2s 0.5s").Set("Ada", 2, level: 2, tries: "1 5.0s 5.0s 4.0s 5.0s");
-        Assert.True(Of(lesson)[0].HasCurve);
-        lesson.Set("Ben", 1, level: 2, tries: "0");
-        Assert.Equal((10, 1, false), (Of(lesson)[0].Curve.HoldCount, Of(lesson)[0].UntimedFallCount, Of(lesson)[0].HasCurve));
+        // By hand: of ten, falls at .5, 2 and 4 twice; two more misses without a time are spread over these four as the known falls are. Six of twelve are left.
+        var lesson = Lesson().Set("Ada", 1, level: 2, tries: "2.0s 4.0s 5.0s 6.2s 0.5s").Set("Ada", 2, level: 2, tries: "1 5.0s 5.0s 4.0s 5.0s")
+            .Set("Ben", 1, level: 2, tries: "0 0");
+        var holds = Of(lesson)[0];
+        Assert.Equal((10, 2, true), (holds.TimedCount, holds.UntimedFallCount, holds.HasCurve));
+        Assert.Equal([.5, 2, 4, 5], holds.Curve.Steps.Select(s => s.TimeS));
+        Assert.Equal([.875, .75, .5, .5], holds.Curve.Steps.Select(s => Math.Round(s.HeldFraction, 6)));
+        Assert.Equal([10, 9, 8, 6], holds.Curve.Steps.Select(s => s.AtRiskCount));
+        Assert.Equal([1, 1, 2, 0], holds.Curve.Steps.Select(s => s.FallenCount));
+    }
+
+    [Fact]
+    public void Of_NoFallTimedAtAll_HasNoCurve()
+    {
+        // When the misses ended is open from 0 to the dose.
+        var holds = Assert.Single(Of(Lesson().Set("Ada", 1, level: 1, tries: "1 1 1 1 1").Set("Ada", 2, level: 1, tries: "1 1 1 1 1").Set("Ben", 1, level: 1, tries: "0 0")));
+        Assert.Equal((10, 2, false), (holds.TimedCount, holds.UntimedFallCount, holds.HasCurve));
     }
 
     [Fact]

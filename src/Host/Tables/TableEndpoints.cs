@@ -1,0 +1,38 @@
+using Microsoft.Net.Http.Headers;
+using Slantwise.Desk;
+using Slantwise.Records.Evidence.Tables;
+using Slantwise.Records.Lessons;
+
+namespace Slantwise.Host.Tables;
+
+/// <summary>The desk's links to tables of evidence, as files for a spreadsheet.</summary>
+internal static class TableEndpoints
+{
+    public static void MapTables(this WebApplication app)
+    {
+        app.MapGet("/tables/lessons/{id:guid}/{key}.csv", async (Guid id, string key, DeskSchool desk, HttpContext http) =>
+        {
+            await desk.LoadAsync(http.RequestAborted);
+            var record = desk.HasSchool ? await LessonRecord.LoadAsync(desk.Store, desk.SchoolId, id, http.RequestAborted) : null;
+            return record is null ? Results.NotFound() : Csv(key, [record], http);
+        });
+        app.MapGet("/tables/classes/{id:guid}/{key}.csv", async (Guid id, string key, DeskSchool desk, HttpContext http) =>
+        {
+            await desk.LoadAsync(http.RequestAborted);
+            if (!desk.HasSchool) return Results.NotFound();
+            var records = await LessonRecord.LoadClassAsync(desk.Store, desk.SchoolId, id, http.RequestAborted);
+            return Csv(key, [.. records.Where(r => r.Lesson.SheetVersion is not null)], http);
+        });
+    }
+
+    private static IResult Csv(string key, IReadOnlyList<LessonRecord> records, HttpContext http)
+    {
+        if (records.Count == 0 || EvidenceTables.Of(key, records) is not { } table) return Results.NotFound();
+        var disposition = new ContentDispositionHeaderValue("attachment");
+        disposition.SetHttpFileName($"{records[0].Class.Name} {table.Key}.csv");
+        http.Response.Headers.ContentDisposition = disposition.ToString();
+        // Children's names: no copy is to stay in a browser's store.
+        http.Response.Headers.CacheControl = "no-store";
+        return Results.Bytes(table.ToCsv(), "text/csv; charset=utf-8");
+    }
+}
