@@ -62,14 +62,15 @@ public static class TalkShortlist
     private static Conference Visit(PupilEvidence pupil, int tries, int? since)
     {
         var isUnknown = tries < SuccessShare.EnoughTrialCount;
+        var name = isUnknown ? "FewTries" : since is null ? "NoTalkYet" : "TalkBefore";
         return new()
         {
             PupilId = pupil.PupilId,
             Label = pupil.Label,
             Topic = VisitTopic.Decision,
-            ReasonKey = isUnknown ? "ReasonFewTries" : since is null ? "ReasonNoTalkYet" : "ReasonTalkBefore",
+            ReasonKey = "Reason" + name,
             ReasonArguments = isUnknown ? [tries] : since is { } lessons ? [lessons] : [],
-            QuestionKey = isUnknown ? "QuestionFewTries" : "QuestionVisit",
+            QuestionKey = "Question" + name,
             EntryIds = isUnknown ? pupil.Tasks.SelectMany(t => t.Sets.SelectMany(s => s.EntryIds)).ToList() : pupil.Visits.Select(v => v.EntryId).ToList(),
         };
     }
