@@ -16,5 +16,5 @@ public sealed record ResponseWork(int ThreadCount = 1, IProgress<ResponseProgres
     /// How large a piece of work is, in terms of the likelihood, 1 or more. Pieces are summed in a fixed order whatever the threads;
     /// another size changes the order and with it the last digits.
     /// </summary>
-    public int PieceTermCount { get; init; } = 2048;
+    public int PieceTermCount { get; init; } = 512;
 }
