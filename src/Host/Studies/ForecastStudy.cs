@@ -32,7 +32,7 @@ internal sealed record ForecastStudy(IReadOnlyList<(Forecast Forecast, string Gr
             var pupil = table.Has(StudyColumn.Pupil) ? table.Named(row, StudyColumn.Pupil) : "";
             if (said is { } chance && trials is { } all && successes is { } came && group is not null && pupil is not null) read.Add((new(chance, came, all), group, pupil));
         }
-        if (read.Sum(f => (long)f.Item1.TrialCount) > int.MaxValue) table.Refuse("TooManyTrials", table.Name, int.MaxValue);
+        if (read.Sum(f => (long)f.Item1.TrialCount) > int.MaxValue) table.Fault("TooManyTrials", table.Name, int.MaxValue);
         table.ThrowIfWrong();
         return new(read, table.Has(StudyColumn.Group), table.Has(StudyColumn.Pupil), [.. table.Notes()]);
     }

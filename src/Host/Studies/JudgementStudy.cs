@@ -98,8 +98,8 @@ internal sealed record JudgementStudy(
                 raters.Add(rater);
             }
             if (!units.TryGetValue(name, out var unit)) units[name] = unit = new(name, pupil);
-            if (unit.Pupil != pupil) table.Refuse("UnitOfTwoPupils", table.At(row, StudyColumn.Pupil), name, unit.Pupil, pupil);
-            if (!lines.TryAdd((name, r), row.LineNumber)) table.Refuse("JudgedTwice", table.At(row, StudyColumn.Rater), rater, name, lines[(name, r)]);
+            if (unit.Pupil != pupil) table.Fault("UnitOfTwoPupils", table.At(row, StudyColumn.Pupil), name, unit.Pupil, pupil);
+            if (!lines.TryAdd((name, r), row.LineNumber)) table.Fault("JudgedTwice", table.At(row, StudyColumn.Rater), rater, name, lines[(name, r)]);
             else if (Category(table, row, table.PlaceOf(StudyColumn.Value), named) is { } category) unit.Given.Add(r, category);
         }
         return [.. units.Values];

@@ -60,7 +60,7 @@ internal sealed class LevelRows(IReadOnlyList<string> covariates)
         foreach (var level in _drafts)
         {
             for (var m = 0; m < covariates.Count; m++)
-                if (level.Covariates[m] is null) table.Refuse("LevelWithoutCovariate", level.Name, covariates[m]);
+                if (level.Covariates[m] is null) table.Fault("LevelWithoutCovariate", level.Name, covariates[m]);
         }
         var tasks = _drafts.Select(Task).Distinct().ToList();
         var places = Places(table, tasks);
@@ -81,7 +81,7 @@ internal sealed class LevelRows(IReadOnlyList<string> covariates)
         if (_drafts.All(l => l.Order is null)) return null;
         var given = tasks.Select(t => _drafts.Where(l => Task(l) == t).Select(l => l.Order).Distinct().ToList()).ToList();
         for (var t = 0; t < tasks.Count; t++)
-            if (given[t].Count > 1 || given[t][0] is null) table.Refuse("TaskOrderUnclear", tasks[t].TrimStart('\0'));
+            if (given[t].Count > 1 || given[t][0] is null) table.Fault("TaskOrderUnclear", tasks[t].TrimStart('\0'));
         table.ThrowIfWrong();
         var steps = given.Select(g => g[0]!.Value).Distinct().Order().ToList();
         return OrderScores.Of([.. given.Select(g => steps.IndexOf(g[0]!.Value))]);
@@ -107,6 +107,6 @@ internal sealed class LevelRows(IReadOnlyList<string> covariates)
     private static void Tell(StudyTable table, CsvRow row, LevelDraft level, string what, string said, string text)
     {
         if (level.Told(what, said, text, row) is var (earlier, at))
-            table.Refuse("LevelContradicted", table.At(row, StudyColumn.Level), level.Name, what, text, earlier, at.Place.ToString(null, CultureInfo.CurrentUICulture));
+            table.Fault("LevelContradicted", table.At(row, StudyColumn.Level), level.Name, what, text, earlier, at.Place.ToString(null, CultureInfo.CurrentUICulture));
     }
 }

@@ -77,7 +77,7 @@ internal sealed class StudyTable
             foreach (var column in columns)
             {
                 if (Has(column)) continue;
-                Refuse("StudyColumnMissing", Name, StudyHeadings.Of(column), string.Join(", ", Headings.Select(Shortened)));
+                Fault("StudyColumnMissing", Name, StudyHeadings.Of(column), string.Join(", ", Headings.Select(Shortened)));
                 isLacking = true;
             }
         }
@@ -140,7 +140,7 @@ internal sealed class StudyTable
     public string At(CsvRow row, StudyColumn column) => At(row, _columns[column]);
 
     /// <summary>Adds something wrong, in words.</summary>
-    public void Refuse(string key, params object?[] arguments) => _problems.Add(StudyWords.Say(key, arguments));
+    public void Fault(string key, params object?[] arguments) => _problems.Add(StudyWords.Say(key, arguments));
 
     /// <summary>Adds that a field cannot be what it is.</summary>
     public void Wrong(CsvRow row, StudyColumn column, string allowed) => Wrong(row, _columns[column], allowed);
@@ -149,8 +149,8 @@ internal sealed class StudyTable
     public void Wrong(CsvRow row, int? place, string allowed)
     {
         var text = Field(row, place);
-        if (text.Length == 0) Refuse("StudyFieldMissing", At(row, place), allowed);
-        else Refuse("StudyFieldWrong", At(row, place), Shortened(text), allowed);
+        if (text.Length == 0) Fault("StudyFieldMissing", At(row, place), allowed);
+        else Fault("StudyFieldWrong", At(row, place), Shortened(text), allowed);
     }
 
     /// <summary>Says all that is wrong.</summary>

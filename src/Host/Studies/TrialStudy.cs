@@ -33,7 +33,7 @@ internal sealed record TrialStudy(ResponseData Data, IReadOnlyList<string> Pupil
         var trials = await StudyTable.ReadAsync(trialFile, TrialColumns, cancel);
         var listed = levelFile is null ? null : await StudyTable.ReadAsync(levelFile, LevelColumns, cancel);
         foreach (var named in covariates)
-            if (trials.PlaceOf(named) is null && listed?.PlaceOf(named) is null) trials.Refuse("CovariateMissing", named);
+            if (trials.PlaceOf(named) is null && listed?.PlaceOf(named) is null) trials.Fault("CovariateMissing", named);
         if (listed is not null) ReadLevels(listed, levels);
         var (pupils, read) = ReadTrials(trials, levels, listed?.Name);
         var first = read.Count == 0 ? 0 : read.Min(t => t.Lesson);
@@ -54,7 +54,7 @@ internal sealed record TrialStudy(ResponseData Data, IReadOnlyList<string> Pupil
         foreach (var row in table.Rows)
         {
             if (table.Named(row, StudyColumn.Level) is not { } name) continue;
-            if (levels.Find(name) is not null) table.Refuse("LevelTwice", table.At(row, StudyColumn.Level), name);
+            if (levels.Find(name) is not null) table.Fault("LevelTwice", table.At(row, StudyColumn.Level), name);
             else levels.Describe(table, row, levels.Drafts[levels.Place(name)]);
         }
         table.ThrowIfWrong();
@@ -70,7 +70,7 @@ internal sealed record TrialStudy(ResponseData Data, IReadOnlyList<string> Pupil
             var (pupil, name) = (table.Named(row, StudyColumn.Pupil), table.Named(row, StudyColumn.Level));
             if (name is not null && levelFile is not null && levels.Find(name) is null)
             {
-                table.Refuse("LevelNotListed", table.At(row, StudyColumn.Level), name, levelFile);
+                table.Fault("LevelNotListed", table.At(row, StudyColumn.Level), name, levelFile);
                 name = null;
             }
             if (name is not null) levels.Describe(table, row, levels.Drafts[levels.Place(name)]);
@@ -81,7 +81,7 @@ internal sealed record TrialStudy(ResponseData Data, IReadOnlyList<string> Pupil
             read.Add(done with { Pupil = index[pupil], Level = levels.Place(name) });
         }
         foreach (var (row, level) in timed)
-            if (levels.Drafts[level] is not { Amount: not null, Measure: DoseMeasure.Hold }) table.Refuse("TimeWithoutHold", table.At(row, StudyColumn.HeldS), levels.Drafts[level].Name);
+            if (levels.Drafts[level] is not { Amount: not null, Measure: DoseMeasure.Hold }) table.Fault("TimeWithoutHold", table.At(row, StudyColumn.HeldS), levels.Drafts[level].Name);
         table.ThrowIfWrong();
         return (pupils, read);
     }
@@ -96,7 +96,7 @@ internal sealed record TrialStudy(ResponseData Data, IReadOnlyList<string> Pupil
         if (table[row, StudyColumn.HeldS].Length == 0)
             return lesson is { } when && trials is { } n && success is { } s ? new ResponseTrial(0, 0, when, s, n) : null;
         var held = table.Number(row, StudyColumn.HeldS, h => h >= 0, StudyWords.Say("AllowedNotBelowZero"));
-        if (trials > 1) table.Refuse("TimeOfSeveral", table.At(row, StudyColumn.HeldS));
+        if (trials > 1) table.Fault("TimeOfSeveral", table.At(row, StudyColumn.HeldS));
         return lesson is { } at && trials == 1 && success is { } tick && held is { } seconds ? new ResponseTrial(0, 0, at, tick, 1, seconds) : null;
     }
 
@@ -110,9 +110,9 @@ internal sealed record TrialStudy(ResponseData Data, IReadOnlyList<string> Pupil
             var chance = table.Number(row, StudyColumn.Predicted, p => p is >= 0 and <= 1, StudyWords.Say("AllowedFraction"));
             if (pupil is null || name is null || chance is not { } said) continue;
             var place = pupils.IndexOf(pupil);
-            if (place < 0) table.Refuse("PupilWithoutTrial", table.At(row, StudyColumn.Pupil), pupil);
-            else if (levels.Find(name) is not { } level) table.Refuse("LevelWithoutTrial", table.At(row, StudyColumn.Level), name);
-            else if (!read.TryAdd(place, new(level, said))) table.Refuse("PredictionTwice", table.At(row, StudyColumn.Pupil), pupil);
+            if (place < 0) table.Fault("PupilWithoutTrial", table.At(row, StudyColumn.Pupil), pupil);
+            else if (levels.Find(name) is not { } level) table.Fault("LevelWithoutTrial", table.At(row, StudyColumn.Level), name);
+            else if (!read.TryAdd(place, new(level, said))) table.Fault("PredictionTwice", table.At(row, StudyColumn.Pupil), pupil);
         }
         table.ThrowIfWrong();
         return read;
