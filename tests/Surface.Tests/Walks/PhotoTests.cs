@@ -125,14 +125,25 @@ public sealed class PhotoTests(Browser browser, PhotoHost host) : IClassFixture<
         await page.Keyboard.PressAsync("Shift+ArrowDown");
         await page.Keyboard.PressAsync("ArrowRight");
         await page.Locator(".photo-loupe:not([hidden])").WaitForAsync();
-        var moved = await crown.BoundingBoxAsync();
-        Assert.Equal(at!.Y + 10, moved!.Y, 0.6);
-        Assert.Equal(at.X + 1, moved.X, 0.6);
+        await StandsAtAsync(crown, at!.X + 1, at.Y + 10);
         await page.Keyboard.PressAsync("Enter");
         Assert.Equal("true", await page.EvaluateAsync<string>("'' + document.activeElement.hasAttribute('data-place')"));
         // Two moves and a mark, taken back one after the other.
         for (var i = 0; i < 3; i++) await page.Keyboard.PressAsync("Control+z");
         await page.Locator("[data-mark]").First.WaitForAsync(new() { State = WaitForSelectorState.Detached });
+    }
+
+    // What the program draws in answer to the first key may come after the second one was pressed: only where the mark ends counts.
+    private static async Task StandsAtAsync(ILocator mark, double x, double y)
+    {
+        var box = await mark.BoundingBoxAsync();
+        for (var look = 0; look < 600 && (Math.Abs(box!.X - x) > .6 || Math.Abs(box.Y - y) > .6); look++)
+        {
+            await Task.Delay(50);
+            box = await mark.BoundingBoxAsync();
+        }
+        Assert.Equal(y, box!.Y, 0.6);
+        Assert.Equal(x, box.X, 0.6);
     }
 
     [Fact]
