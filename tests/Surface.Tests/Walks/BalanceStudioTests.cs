@@ -91,8 +91,12 @@ public sealed class BalanceStudioTests(Browser browser)
         var knee = page.Locator("#kneeflexion-left");
         var angle = double.Parse(await knee.InputValueAsync());
         await knee.FocusAsync();
-        for (var i = 0; i < 3; i++) await page.Keyboard.PressAsync("ArrowLeft");
-        await page.WaitForFunctionAsync("angle => Number(document.querySelector('#kneeflexion-left').value) === angle - 3", angle);
+        // One after the other: a press that comes before the answer to the last one is drawn over by it.
+        for (var step = 1; step <= 3; step++)
+        {
+            await page.Keyboard.PressAsync("ArrowLeft");
+            await page.WaitForFunctionAsync("angle => Number(document.querySelector('#kneeflexion-left').value) === angle", angle - step);
+        }
         Assert.NotEqual("", await page.Locator("#said").TextContentAsync());
     }
 
