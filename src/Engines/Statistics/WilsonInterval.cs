@@ -1,5 +1,3 @@
-using MathNet.Numerics.Distributions;
-
 namespace Slantwise.Engines.Statistics;
 
 /// <summary>A range for the share behind a count of successes, honest for few trials: it never leaves 0 to 1.</summary>
@@ -17,13 +15,12 @@ public readonly record struct WilsonInterval(double LowFraction, double HighFrac
     public static WilsonInterval? Of(int successCount, int trialCount, double confidenceFraction)
     {
         Counts.Check(successCount, trialCount);
-        if (!(confidenceFraction > 0 && confidenceFraction < 1))
-            throw new ArgumentOutOfRangeException(nameof(confidenceFraction), confidenceFraction, "A confidence lies between 0 and 1, both left out.");
+        Confidence.Check(confidenceFraction);
         if (trialCount == 0) return null;
 
         double n = trialCount;
         var share = successCount / n;
-        var z = Normal.InvCDF(0, 1, (1 + confidenceFraction) / 2);
+        var z = Confidence.HalfWidthSd(confidenceFraction);
         var shrink = 1 + z * z / n;
         var centre = (share + z * z / (2 * n)) / shrink;
         var half = z * Math.Sqrt(share * (1 - share) / n + z * z / (4 * n * n)) / shrink;

@@ -1,5 +1,3 @@
-using MathNet.Numerics.Distributions;
-
 namespace Slantwise.Engines.Statistics.Agreement;
 
 /// <summary>A coefficient of agreement with its range.</summary>
@@ -19,14 +17,8 @@ public readonly record struct AgreementFigure(
         int pairCount, double agreement, double chance, double variance, double confidence, AgreementCautions cautions)
     {
         var (value, error) = ((agreement - chance) / (1 - chance), Math.Sqrt(variance));
-        var half = Normal.InvCDF(0, 1, (1 + confidence) / 2) * error;
+        var half = Confidence.HalfWidthSd(confidence) * error;
         return new(pairCount, agreement, chance, value, error, Math.Max(-1, value - half), Math.Min(1, value + half), cautions);
-    }
-
-    internal static void Check(double confidenceFraction)
-    {
-        if (!(confidenceFraction > 0 && confidenceFraction < 1))
-            throw new ArgumentOutOfRangeException(nameof(confidenceFraction), confidenceFraction, "A confidence lies between 0 and 1, both left out.");
     }
 
     internal static AgreementCautions CautionsOf(AgreementTable table)

@@ -17,7 +17,7 @@ public static class CohenKappa
     public static AgreementFigure Of(AgreementTable table, AgreementWeights weights, double confidenceFraction)
     {
         weights.Check(table);
-        AgreementFigure.Check(confidenceFraction);
+        Confidence.Check(confidenceFraction);
         var (n, k) = ((double)table.PairCount, table.CategoryCount);
         var cautions = AgreementFigure.CautionsOf(table);
         if (n == 0) return new(0, null, null, null, null, null, null, cautions);

@@ -14,7 +14,7 @@ public static class GwetAgreement
     public static AgreementFigure Of(AgreementTable table, AgreementWeights weights, double confidenceFraction)
     {
         weights.Check(table);
-        AgreementFigure.Check(confidenceFraction);
+        Confidence.Check(confidenceFraction);
         var (n, k) = ((double)table.PairCount, table.CategoryCount);
         var cautions = AgreementFigure.CautionsOf(table);
         if (n == 0) return new(0, null, null, null, null, null, null, cautions);
@@ -41,7 +41,7 @@ public static class GwetAgreement
     /// <exception cref="ArgumentOutOfRangeException">A confidence that is not between 0 and 1.</exception>
     public static AgreementFigure Of(RatingCounts ratings, double confidenceFraction)
     {
-        AgreementFigure.Check(confidenceFraction);
+        Confidence.Check(confidenceFraction);
         var judged = ratings.Things.Where(t => t.Sum() > 0).ToList();
         var paired = judged.Where(t => t.Sum() > 1).ToList();
         if (paired.Count == 0) return new(0, null, null, null, null, null, null, AgreementCautions.NoPairs);

@@ -21,7 +21,7 @@ public readonly record struct JackknifedFigure(
     /// <exception cref="ArgumentOutOfRangeException">A confidence that is not between 0 and 1.</exception>
     public static JackknifedFigure Of(IReadOnlyList<AgreementTable> pupils, Func<AgreementTable, double?> figure, double confidenceFraction)
     {
-        AgreementFigure.Check(confidenceFraction);
+        Confidence.Check(confidenceFraction);
         var all = AgreementTable.Sum(pupils);
         var judged = pupils.Where(t => t.PairCount > 0).ToList();
         var few = judged.Count < 6 ? AgreementCautions.FewPupils : 0;

@@ -1,5 +1,3 @@
-using MathNet.Numerics.Distributions;
-
 namespace Slantwise.Engines.Statistics.Holds;
 
 /// <summary>A curve of hold times for each group, all with one spread.</summary>
@@ -81,12 +79,11 @@ public sealed class FittedLaw
     {
         Check(group);
         if (!(timeS > 0 && double.IsFinite(timeS))) throw new ArgumentOutOfRangeException(nameof(timeS), timeS, "A time is more than 0 seconds.");
-        if (!(confidenceFraction > 0 && confidenceFraction < 1))
-            throw new ArgumentOutOfRangeException(nameof(confidenceFraction), confidenceFraction, "A confidence lies between 0 and 1, both left out.");
+        Confidence.Check(confidenceFraction);
         var z = slope * Math.Log(timeS) - place[group];
         var row = new double[place.Length + 1];
         (row[group], row[^1]) = (-1, Math.Log(timeS));
-        var half = Normal.InvCDF(0, 1, (1 + confidenceFraction) / 2) * Error(row);
+        var half = Confidence.HalfWidthSd(confidenceFraction) * Error(row);
         return new(LawTerm.Held(Law, z), LawTerm.Held(Law, z + half), LawTerm.Held(Law, z - half));
     }
 

@@ -1,5 +1,3 @@
-using MathNet.Numerics.Distributions;
-
 namespace Slantwise.Engines.Statistics.Holds;
 
 /// <summary>How long holds last, assuming no curve: the product-limit estimate.</summary>
@@ -17,8 +15,7 @@ public static class KaplanMeier
     /// <exception cref="ArgumentOutOfRangeException">A hold that is negative or not finite; a confidence that is not between 0 and 1.</exception>
     public static HoldCurve Of(IReadOnlyList<HoldTime> holds, double confidenceFraction)
     {
-        if (!(confidenceFraction > 0 && confidenceFraction < 1))
-            throw new ArgumentOutOfRangeException(nameof(confidenceFraction), confidenceFraction, "A confidence lies between 0 and 1, both left out.");
+        Confidence.Check(confidenceFraction);
         Check(holds);
 
         var counts = Count(holds);
@@ -28,7 +25,7 @@ public static class KaplanMeier
         var byPupil = pupils < holds.Count;
         var errors = byPupil ? ErrorsByPupil(holds, named, counts) : Greenwood(counts, shares);
 
-        var z = Normal.InvCDF(0, 1, (1 + confidenceFraction) / 2);
+        var z = Confidence.HalfWidthSd(confidenceFraction);
         var steps = counts.Select((c, i) =>
         {
             if (shares[i] is <= 0 or >= 1) return new SurvivalStep(c.TimeS, c.AtRisk, c.Fallen, c.Stopped, shares[i], null, null, null);

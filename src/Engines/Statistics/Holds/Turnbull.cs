@@ -1,5 +1,3 @@
-using MathNet.Numerics.Distributions;
-
 namespace Slantwise.Engines.Statistics.Holds;
 
 /// <summary>How long holds last, assuming no curve, where some falls were not timed: dropping those would flatter.</summary>
@@ -15,8 +13,7 @@ public static class Turnbull
     /// <exception cref="ArgumentOutOfRangeException">A span that ends before it begins, at 0, or is not finite; a confidence that is not between 0 and 1.</exception>
     public static SpanCurve Fit(IReadOnlyList<PupilSpan> holds, double confidenceFraction)
     {
-        if (!(confidenceFraction > 0 && confidenceFraction < 1))
-            throw new ArgumentOutOfRangeException(nameof(confidenceFraction), confidenceFraction, "A confidence lies between 0 and 1, both left out.");
+        Confidence.Check(confidenceFraction);
         foreach (var (span, _) in holds) HoldFit.Check(span);
 
         // A span from 0 without end says nothing.
@@ -31,7 +28,7 @@ public static class Turnbull
         if (search.Shares(weights, null) is not { } masses) return new([], told.Count, fallen, pupils, cautions | HoldCautions.NotConverged);
 
         var errors = Errors(told, search, weights, masses);
-        var z = Normal.InvCDF(0, 1, (1 + confidenceFraction) / 2);
+        var z = Confidence.HalfWidthSd(confidenceFraction);
         var (share, steps) = (1.0, new List<SpanStep>());
         for (var j = 0; j < masses.Length; j++)
         {

@@ -26,8 +26,7 @@ public readonly record struct ClassGrowth(
     /// <exception cref="ArgumentOutOfRangeException">A time that is not above 0 or not finite; a confidence that is not between 0 and 1.</exception>
     public static ClassGrowth Of(IReadOnlyList<LessonTime> times, double confidenceFraction)
     {
-        if (!(confidenceFraction > 0 && confidenceFraction < 1))
-            throw new ArgumentOutOfRangeException(nameof(confidenceFraction), confidenceFraction, "A confidence lies between 0 and 1, both left out.");
+        Confidence.Check(confidenceFraction);
         foreach (var time in times)
             if (!(time.TimeS > 0 && double.IsFinite(time.TimeS)))
                 throw new ArgumentOutOfRangeException(nameof(times), time.TimeS, "A time is above 0 seconds and a number.");

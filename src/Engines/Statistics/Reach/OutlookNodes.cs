@@ -1,4 +1,4 @@
-using MathNet.Numerics;
+using MathNet.Numerics.Distributions;
 
 namespace Slantwise.Engines.Statistics.Reach;
 
@@ -7,7 +7,7 @@ internal sealed class OutlookNodes
 {
     private const int NodeCount = 101;
     private static readonly double[] Places = [.. Enumerable.Range(0, NodeCount)
-        .Select(k => Math.Sqrt(2) * SpecialFunctions.ErfInv(2 * (k + .5) / NodeCount - 1))];
+        .Select(k => Normal.InvCDF(0, 1, (k + .5) / NodeCount))];
 
     private readonly double[][] _within;
     private readonly double[][] _certain;
@@ -81,5 +81,5 @@ internal sealed class OutlookNodes
         }
     }
 
-    private static double Below(double gap, double sd) => sd > 1e-9 ? .5 * SpecialFunctions.Erfc(-gap / (sd * Math.Sqrt(2))) : gap > 0 ? 1 : 0;
+    private static double Below(double gap, double sd) => sd > 1e-9 ? Normal.CDF(0, sd, gap) : gap > 0 ? 1 : 0;
 }

@@ -32,8 +32,7 @@ public sealed class SuccessChance
     /// <exception cref="ArgumentOutOfRangeException">A confidence that is not between 0 and 1.</exception>
     public (double LowFraction, double HighFraction) Range(double confidenceFraction)
     {
-        if (!(confidenceFraction > 0 && confidenceFraction < 1))
-            throw new ArgumentOutOfRangeException(nameof(confidenceFraction), confidenceFraction, "A confidence lies between 0 and 1, both left out.");
+        Confidence.Check(confidenceFraction);
         return (Logistic(_mixture.Quantile((1 - confidenceFraction) / 2)), Logistic(_mixture.Quantile((1 + confidenceFraction) / 2)));
     }
 
