@@ -28,7 +28,7 @@ public readonly record struct CentreSpread(double ErrorDeg, double ForwardH, dou
         var perStep = errorDeg * Math.PI / 180 / StepRad;
         var (front, side, both) = (0.0, 0.0, 0.0);
         var before = body.Skeleton.CentreOfMass(table);
-        foreach (var (joint, of) in Pose.Joints)
+        foreach (var (joint, of) in Pose.JointsInOrder)
         {
             var moved = SupportKept(Skeleton.Of(pose.With(joint, of, pose.AngleRad(joint, of) + StepRad)), body);
             var shift = perStep * (moved.CentreOfMass(table) - before);

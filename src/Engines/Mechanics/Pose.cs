@@ -6,9 +6,6 @@ public sealed class Pose
 {
     private const int MiddleCount = (int)Joint.NeckTurn + 1;
     private const int PairedCount = (int)Joint.AnkleFlexion + 1 - MiddleCount;
-    private static readonly (Joint Joint, Side Side)[] Every = [.. Enum.GetValues<Joint>().SelectMany(joint =>
-        IsPaired(joint) ? new[] { (joint, Side.Left), (joint, Side.Right) } : [(joint, Side.Middle)])];
-
     private readonly double[] _anglesRad;
 
     private Pose(double[] anglesRad, double bowRad, double leanRad, double turnRad) =>
@@ -16,9 +13,6 @@ public sealed class Pose
 
     /// <summary>Upright, arms hanging.</summary>
     public static Pose Upright { get; } = new(new double[MiddleCount + 2 * PairedCount], 0, 0, 0);
-
-    /// <summary>Every movement of every joint: the middle ones, and the paired ones left and right.</summary>
-    public static IReadOnlyList<(Joint Joint, Side Side)> Joints => Every;
 
     /// <summary>How far the pelvis is bowed to the front.</summary>
     public double BowRad { get; }

@@ -48,7 +48,7 @@ public static class SegmentFigures
     private static (SegmentKind Kind, double MassF, double MassM, double CentreF, double CentreM) Row(SegmentKind kind) =>
         Rows.First(r => r.Kind == kind);
 
-    private static double Pick(BodyTable table, double female, double male) => table switch
+    internal static double Pick(BodyTable table, double female, double male) => table switch
     {
         BodyTable.Female => female,
         BodyTable.Male => male,

@@ -28,12 +28,7 @@ public sealed record MarkedBalance(
     public double MarginH => Weakest.MarginH;
 
     /// <summary>What can be said, the errors taken in.</summary>
-    public MarkedVerdict Verdict => HeldChanceFraction switch
-    {
-        >= .975 => MarkedVerdict.Held,
-        <= .025 => MarkedVerdict.NotHeld,
-        _ => MarkedVerdict.TooClose,
-    };
+    public MarkedVerdict Verdict => VerdictOf(HeldChanceFraction);
 
     /// <summary>The answer for one picture.</summary>
     /// <param name="picture">With nothing missing (<see cref="MarkedPicture.Needs"/>).</param>
@@ -53,4 +48,11 @@ public sealed record MarkedBalance(
             throw new ArgumentException("Every mark has finite coordinates.", nameof(picture));
         return new MarkedReckoning(picture, clickSdH, table).Balance();
     }
+
+    internal static MarkedVerdict VerdictOf(double heldChanceFraction) => heldChanceFraction switch
+    {
+        >= .975 => MarkedVerdict.Held,
+        <= .025 => MarkedVerdict.NotHeld,
+        _ => MarkedVerdict.TooClose,
+    };
 }

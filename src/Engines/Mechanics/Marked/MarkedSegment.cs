@@ -33,11 +33,11 @@ public readonly record struct MarkedSegment(double MassFraction, double CentreFr
         [
             Same(SegmentKind.Head, Landmark.Crown, Landmark.Jaw),
             .. hasWaist
-                ? [new(trunk - lower, Pick(table, UpperPiece(BodyTable.Female), UpperPiece(BodyTable.Male)), Landmark.Shoulder, Landmark.Waist), Same(SegmentKind.LowerTrunk, Landmark.Waist, Landmark.Hip)]
-                : new MarkedSegment[] { new(trunk, Pick(table, TrunkF, TrunkM), Landmark.Shoulder, Landmark.Hip) },
+                ? [new(trunk - lower, SegmentFigures.Pick(table, UpperPiece(BodyTable.Female), UpperPiece(BodyTable.Male)), Landmark.Shoulder, Landmark.Waist), Same(SegmentKind.LowerTrunk, Landmark.Waist, Landmark.Hip)]
+                : new MarkedSegment[] { new(trunk, SegmentFigures.Pick(table, TrunkF, TrunkM), Landmark.Shoulder, Landmark.Hip) },
             Same(SegmentKind.UpperArm, Landmark.Shoulder, Landmark.Elbow),
             Same(SegmentKind.Forearm, Landmark.Elbow, Landmark.Wrist),
-            new(Mass(SegmentKind.Hand), Pick(table, HandF, HandM), Landmark.Wrist, Landmark.Fingertip),
+            new(Mass(SegmentKind.Hand), SegmentFigures.Pick(table, HandF, HandM), Landmark.Wrist, Landmark.Fingertip),
             Same(SegmentKind.Thigh, Landmark.Hip, Landmark.Knee),
             Same(SegmentKind.Shank, Landmark.Knee, Landmark.Ankle),
             Same(SegmentKind.Foot, Landmark.Heel, Landmark.Toe),
@@ -50,16 +50,9 @@ public readonly record struct MarkedSegment(double MassFraction, double CentreFr
     private static double UpperPiece(BodyTable table)
     {
         double Mass(SegmentKind kind) => SegmentFigures.PrintedMassFraction(kind, table);
-        var (trunkMm, lowerMm) = (Pick(table, TrunkFMm, TrunkMMm), Pick(table, LowerFMm, LowerMMm));
+        var (trunkMm, lowerMm) = (SegmentFigures.Pick(table, TrunkFMm, TrunkMMm), SegmentFigures.Pick(table, LowerFMm, LowerMMm));
         var (lower, rest) = (Mass(SegmentKind.LowerTrunk), Mass(SegmentKind.UpperTrunk) + Mass(SegmentKind.MiddleTrunk));
         var (restMm, lowerCentreMm) = (trunkMm - lowerMm, trunkMm - lowerMm + SegmentFigures.CentreFraction(SegmentKind.LowerTrunk, table) * lowerMm);
-        return ((rest + lower) * Pick(table, TrunkF, TrunkM) * trunkMm - lower * lowerCentreMm) / rest / restMm;
+        return ((rest + lower) * SegmentFigures.Pick(table, TrunkF, TrunkM) * trunkMm - lower * lowerCentreMm) / rest / restMm;
     }
-
-    private static double Pick(BodyTable table, double female, double male) => table switch
-    {
-        BodyTable.Female => female,
-        BodyTable.Male => male,
-        _ => (female + male) / 2,
-    };
 }

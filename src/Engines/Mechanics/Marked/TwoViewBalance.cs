@@ -16,12 +16,7 @@ public sealed record TwoViewBalance(
     double HeldChanceFraction, LoadShares? Loads, double HeightGapH)
 {
     /// <summary>What can be said, the errors taken in.</summary>
-    public MarkedVerdict Verdict => HeldChanceFraction switch
-    {
-        >= .975 => MarkedVerdict.Held,
-        <= .025 => MarkedVerdict.NotHeld,
-        _ => MarkedVerdict.TooClose,
-    };
+    public MarkedVerdict Verdict => MarkedBalance.VerdictOf(HeldChanceFraction);
 
     /// <summary>Whether both pictures agree about the height of the centre.</summary>
     public bool IsSameHeight => HeightGapH <= .05;

@@ -15,8 +15,9 @@ public sealed record PostureBalance(BodyBalance Whole, WallLean? Wall, CarriedBa
     /// <param name="table">Whose mass fractions, for both bodies.</param>
     public static PostureBalance Of(SettledPosture settled, BodyTable table = BodyTable.Mean)
     {
-        var wall = settled.TowardsWall is { } towards ? WallLean.Of(settled, towards, table) : null;
-        var whole = BodyBalance.Of(settled.Bodies, table, settled.TowardsWall);
+        var towardsWall = settled.TowardsWall;
+        var whole = BodyBalance.Of(settled.Bodies, table, towardsWall);
+        var wall = towardsWall is { } towards ? WallLean.Of(settled, towards, whole) : null;
         return settled is not { Partner: { } partner, Posture.Partner: { } wish }
             ? new PostureBalance(whole, wall, null, null)
             : wish.IsCarried

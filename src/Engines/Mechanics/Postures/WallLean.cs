@@ -9,13 +9,12 @@ public sealed record WallLean(Point2 Towards, double HeightH, double PushFractio
     /// <summary>The lean of a settled posture.</summary>
     /// <param name="settled">With at least one part at the wall.</param>
     /// <param name="towards">Which way the wall is.</param>
-    /// <param name="table">Whose mass fractions.</param>
+    /// <param name="whole">Its balance: the centre and the base on the floor.</param>
     /// <remarks>A push p at height h moves the point under the centre that the floor has to carry back from the wall by p·h: statics.</remarks>
-    public static WallLean Of(SettledPosture settled, Point2 towards, BodyTable table)
+    public static WallLean Of(SettledPosture settled, Point2 towards, BodyBalance whole)
     {
         var heightH = settled.Posture.Wall.Average(c => SettledPosture.Centre(settled.Body, c).ZH);
-        var balance = BodyBalance.Of(settled.Bodies, table, null);
-        var backH = balance.Base.DistanceBackH(balance.Centre.OnFloor, towards);
+        var backH = whole.Base.DistanceBackH(whole.Centre.OnFloor, towards);
         return new WallLean(towards, heightH, backH / heightH);
     }
 }
