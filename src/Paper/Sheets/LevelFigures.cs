@@ -18,8 +18,7 @@ internal sealed class LevelFigures
     {
         foreach (var key in offered.Select(o => o.Level.Posture).OfType<string>())
             if (PostureLibrary.Find(key) is { } posture) _settled.TryAdd(key, posture.Settle());
-        // From the side, unless that hides what the arms of one of them do.
-        _view = _settled.Values.Any(s => PostureFigure.ClearestView(s) == FigureView.Front) ? FigureView.ThreeQuarter : FigureView.Side;
+        _view = PostureFigure.SharedView(_settled.Values);
     }
 
     /// <summary>Whether any level shows one.</summary>

@@ -38,6 +38,11 @@ public static class PostureFigure
     /// <param name="settled">On the floor.</param>
     public static FigureView ClearestView(SettledPosture settled) => FigureProjection.ClearestView(settled);
 
+    /// <summary>The one view for several postures that are to be compared: from the side, unless that hides what the arms of one of them do.</summary>
+    /// <param name="postures">Any number.</param>
+    public static FigureView SharedView(IEnumerable<SettledPosture> postures) =>
+        postures.Any(p => ClearestView(p) == FigureView.Front) ? FigureView.ThreeQuarter : FigureView.Side;
+
     internal static FigureBody[] Bodies(SettledPosture settled, FigureFrame frame) =>
         [.. settled.Bodies.Select((body, kit) => BodyFlesh.Of(body, frame, kit))];
 
