@@ -73,6 +73,17 @@ public sealed class LoadSharesTests
         Assert.Equal(isHeld, LoadShares.Of([new(0, 0), new(1, 0)], new Point2(centreXH, 0)).Basis == LoadBasis.Statics);
 
     [Fact]
+    public void Of_LoadAlmostInLineWithTwoContacts_StillSumsToOneAndCarriesTheCentre()
+    {
+        // Found by the law below: on the way two contacts alone carried, and an undamped step went astray.
+        Point2[] contacts = [new(.624, .164), new(-.288, -.512), new(-.046, .994), new(.043, .075), new(-.619, -.129), new(-.881, .824)];
+        var shares = LoadShares.Of(contacts, new Point2(.532, .142)).Shares;
+        Assert.Equal(1, shares.Sum(s => s.ShareFraction), 1e-9);
+        Assert.Equal(.532, shares.Zip(contacts, (s, p) => s.ShareFraction * p.XH).Sum(), 1e-9);
+        Assert.Equal(.142, shares.Zip(contacts, (s, p) => s.ShareFraction * p.YH).Sum(), 1e-9);
+    }
+
+    [Fact]
     public void Of_RandomContacts_SumToOneInsideTheirBoundsAndCarryTheCentre() => Gen.Select(Floor.Point.Array[3, 7], Floor.CoordinateH, Floor.CoordinateH)
         .Sample((points, x, y) =>
         {
