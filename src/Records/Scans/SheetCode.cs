@@ -4,8 +4,8 @@ using System.Security.Cryptography;
 namespace Slantwise.Records.Scans;
 
 /// <summary>What a printed form's code says: which lesson, pupil, sheet version, page and layout. No name is in it.</summary>
-/// <param name="LessonTag">Of the lesson, by <see cref="TagOf"/>.</param>
-/// <param name="PupilTag">Of the pupil, by <see cref="TagOf"/>; on a sheet without a name its number in the pile, from 1; on an observation sheet 0.</param>
+/// <param name="LessonTag">Of the lesson, by <see cref="TagOf(Guid)"/>.</param>
+/// <param name="PupilTag">Of the pupil, by <see cref="TagOf(Guid)"/>; on a sheet without a name its number in the pile, from 1; on an observation sheet 0.</param>
 /// <param name="IsNamed">Whether the pupil is known.</param>
 /// <param name="SheetVersion">The sheet's version, 1 to 65 535.</param>
 /// <param name="PageNumber">The page of this pupil's sheet, from 1, at most 255.</param>
