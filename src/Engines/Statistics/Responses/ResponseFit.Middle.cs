@@ -16,12 +16,11 @@ public sealed partial class ResponseFit
         var known = _posterior.Design.Covariates;
         for (var m = 0; known.Length > 0 && m < known[0].Length; m++)
             rows[_posterior.Design.Layout.FirstCovariateRow + m] = known.Average(pupil => pupil[m]);
-        var slopes = _posterior.Design.ToBorder(rows);
-        // As for a pupil: what a lesson adds to the whole class would make any data look informative.
-        var own = (double[])rows.Clone();
-        if (_posterior.Design.Layout.HasGrowth) own[_posterior.Design.Layout.GrowthRow] = 0;
-        var mixture = _posterior.OfBorder(slopes);
-        var cautions = _trialsOfLevel[level] == 0 ? ResponseCaution.NoTrials : 0;
-        return new SuccessChance(mixture, Answer(mixture, PriorVariance(_posterior.Design.ToBorder(own)), cautions), _trialsOfLevel[level]);
+        var mixture = _posterior.OfBorder(_posterior.Design.ToBorder(rows));
+        // How much was seen is asked of the level alone: what a lesson adds lies ahead of all data and widens the range instead.
+        if (_posterior.Design.Layout.HasGrowth) rows[_posterior.Design.Layout.GrowthRow] = 0;
+        var own = _posterior.Design.ToBorder(rows);
+        var seen = Answer(_posterior.OfBorder(own), PriorVariance(own), _trialsOfLevel[level] == 0 ? ResponseCaution.NoTrials : 0);
+        return new SuccessChance(mixture, seen with { MeanLogits = mixture.Mean, SdLogits = Math.Sqrt(mixture.Variance) }, _trialsOfLevel[level]);
     }
 }

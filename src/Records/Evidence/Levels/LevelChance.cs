@@ -6,7 +6,7 @@ namespace Slantwise.Records.Evidence.Levels;
 /// <param name="ChanceFraction">The expected share of tries that succeed, inside its range.</param>
 /// <param name="LowFraction">Where the share in the long run likely begins.</param>
 /// <param name="HighFraction">Where it likely ends.</param>
-/// <param name="IsMostlyAssumed">Whether more of it was assumed beforehand than seen.</param>
+/// <param name="IsMostlyAssumed">Whether more of it was assumed beforehand than seen, nobody has tried the level, or no tries link it with the pupil.</param>
 /// <param name="TrialCount">The tries at the level itself behind it: of one pupil, or of the class; 0 where it rests on others only.</param>
 public sealed record LevelChance(double ChanceFraction, double LowFraction, double HighFraction, bool IsMostlyAssumed, int TrialCount)
 {
@@ -15,6 +15,9 @@ public sealed record LevelChance(double ChanceFraction, double LowFraction, doub
     /// About five tries well chosen bring a range down to it.
     /// </summary>
     public const double WidestFraction = .5;
+
+    // A pupil's own tries elsewhere narrow the range at a level nobody has tried; how hard that level is stays assumed all the same.
+    private const ResponseCaution Assumed = ResponseCaution.MostlyAssumption | ResponseCaution.NoTrials | ResponseCaution.Disconnected;
 
     /// <summary>Whether there are not enough tries yet to say anything.</summary>
     public bool IsTooWide => HighFraction - LowFraction > WidestFraction;
@@ -25,6 +28,6 @@ public sealed record LevelChance(double ChanceFraction, double LowFraction, doub
     {
         if (chance is null) return null;
         var (low, high) = chance.Range(SuccessShare.RangeConfidenceFraction);
-        return new(Math.Clamp(chance.ChanceFraction, low, high), low, high, chance.Logit.Cautions.HasFlag(ResponseCaution.MostlyAssumption), chance.TrialCount);
+        return new(Math.Clamp(chance.ChanceFraction, low, high), low, high, (chance.Logit.Cautions & Assumed) != 0, chance.TrialCount);
     }
 }

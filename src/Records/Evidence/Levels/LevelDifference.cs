@@ -24,7 +24,7 @@ public sealed record LevelDifference(double OfEvenFraction, double LowOfEvenFrac
         var reach = RangeDeviations * by.SdLogits;
         return new(
             OfEven(by.MeanLogits), OfEven(by.MeanLogits + reach), OfEven(by.MeanLogits - reach),
-            by.Cautions.HasFlag(ResponseCaution.MostlyAssumption), !by.Cautions.HasFlag(ResponseCaution.Disconnected) && !by.Cautions.HasFlag(ResponseCaution.NoTrials));
+            by.Cautions.HasFlag(ResponseCaution.MostlyAssumption), (by.Cautions & (ResponseCaution.Disconnected | ResponseCaution.NoTrials)) == 0);
     }
 
     private static double OfEven(double harderLogits) => 1 / (1 + Math.Exp(harderLogits));
