@@ -48,7 +48,9 @@ public static class ChanceText
     {
         if (difference is null || IsTooWide(difference)) return ChanceWords.Say("SideTooWide");
         var (about, low, high) = TenthsOf(difference.OfEvenFraction, difference.LowOfEvenFraction, difference.HighOfEvenFraction);
-        return ChanceWords.Say("Side" + difference.Side, about, low, high);
+        // Rounded outwards a range may end at 5, though an even chance lies outside of it: then it must not read as if it were inside.
+        var isNear = difference.Side == LevelSide.Harder && high >= 5 || difference.Side == LevelSide.Easier && low <= 5;
+        return ChanceWords.Say("Side" + difference.Side + (isNear ? "Near" : ""), about, low, high);
     }
 
     /// <summary>Why a difference is not to be built on; empty where nothing is to mind.</summary>

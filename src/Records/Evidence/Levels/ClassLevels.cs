@@ -55,7 +55,7 @@ public sealed class ClassLevels
     {
         if (Tasks.FirstOrDefault(t => t.Levels.Any(l => l.LevelId == levelId)) is not { } task) return null;
         var place = task.Levels.ToList().FindIndex(l => l.LevelId == levelId);
-        var offered = Pupils.Where(p => _offers.IsOffered(p.PupilId, levelId)).Select(p => OutlookOf(p.PupilId, levelId)).OfType<PupilOutlook>().ToList();
+        var offered = Pupils.Where(p => _offers.IsOffered(p.PupilId, levelId)).Select(p => OutlookOf(p.PupilId, task, levelId)).OfType<PupilOutlook>().ToList();
         return new LevelReading
         {
             Task = task,
@@ -82,7 +82,7 @@ public sealed class ClassLevels
         var level = task.Levels[place];
         var sets = SetsAt([pupil], task, level.LevelId).ToList();
         var isOffered = _offers.IsOffered(pupil.PupilId, level.LevelId);
-        var chance = isOffered ? Chances.Chance(pupil.PupilId, level.LevelId!.Value, Chances.NextLesson) : null;
+        var chance = isOffered ? ChanceOf(pupil.PupilId, task, level.LevelId!.Value) : null;
         return new(
             pupil.PupilId, pupil.Label, place, level, sets.Count, SuccessShare.Of(sets.SelectMany(s => s.Trials)), BestHold.Of(sets), isOffered, LevelChance.Of(chance));
     }
@@ -92,7 +92,15 @@ public sealed class ClassLevels
         other.LevelId is { } id ? LevelChance.Of(Chances.Middle(id, Chances.NextLesson)) : null,
         other.LevelId is { } otherId && otherId != levelId ? LevelDifference.Of(Chances.Contrast(levelId, otherId)) : null);
 
-    private PupilOutlook? OutlookOf(Guid pupilId, Guid levelId) => Chances.Chance(pupilId, levelId, Chances.NextLesson) is { } chance
+    private PupilOutlook? OutlookOf(Guid pupilId, TaskEvidence task, Guid levelId) => ChanceOf(pupilId, task, levelId) is { } chance
         ? new PupilOutlook(Chances.AbilitySdLogits(pupilId, Chances.NextLesson), [new LevelOutlook(chance.Logit.MeanLogits, chance.Logit.SdLogits)])
         : null;
+
+    // All levels of the task in one go: what a pupil costs is dear, one level more is cheap, and each is kept.
+    private SuccessChance? ChanceOf(Guid pupilId, TaskEvidence task, Guid levelId)
+    {
+        var levels = _offers.LevelsOf(task.TaskId);
+        var at = levels.ToList().FindIndex(l => l.Id == levelId);
+        return at < 0 ? null : Chances.Chances(pupilId, levels, Chances.NextLesson)[at];
+    }
 }

@@ -8,25 +8,32 @@ namespace Slantwise.Records.Evidence.Levels;
 /// <summary>Which levels of a class's sheets are left to whom on a day. What policy and restrictions rule out comes before anything else is said.</summary>
 internal sealed class LevelOffers
 {
+    private readonly Dictionary<Guid, IReadOnlyList<Level>> _byTask;
     private readonly Dictionary<Guid, Level> _levels;
     private readonly SafetyPolicy _policy;
     private readonly ILookup<Guid, Restriction> _restrictions;
     private readonly DateOnly _day;
 
-    private LevelOffers(Dictionary<Guid, Level> levels, SafetyPolicy policy, ILookup<Guid, Restriction> restrictions, DateOnly day) =>
-        (_levels, _policy, _restrictions, _day) = (levels, policy, restrictions, day);
+    private LevelOffers(IReadOnlyList<SheetTask> tasks, SafetyPolicy policy, ILookup<Guid, Restriction> restrictions, DateOnly day)
+    {
+        (_policy, _restrictions, _day) = (policy, restrictions, day);
+        _byTask = tasks.ToDictionary(t => t.TaskId, t => t.Levels);
+        _levels = tasks.SelectMany(t => t.Levels).DistinctBy(l => l.Id).ToDictionary(l => l.Id);
+    }
 
     public static LevelOffers Of(IReadOnlyList<LessonRecord> records, DateOnly day)
     {
         var ordered = records.OrderBy(r => r.Lesson.Date).ToList();
-        var tasks = SheetMerge.Of([.. ordered.Select(r => r.Sheet?.Content.Tasks ?? [])]);
         return new(
-            tasks.SelectMany(t => t.Levels).DistinctBy(l => l.Id).ToDictionary(l => l.Id),
+            SheetMerge.Of([.. ordered.Select(r => r.Sheet?.Content.Tasks ?? [])]),
             ordered.Count == 0 ? new SafetyPolicy() : ordered[^1].School.Policy,
             // Each record holds those of today; a pupil who left since is in the earlier ones.
             ordered.AsEnumerable().Reverse().SelectMany(r => r.Restrictions).DistinctBy(r => r.Id).ToLookup(r => r.PupilId),
             day);
     }
+
+    /// <summary>The levels of a task on all sheets; none for a task that is on no sheet.</summary>
+    public IReadOnlyList<Level> LevelsOf(Guid taskId) => _byTask.GetValueOrDefault(taskId, []);
 
     /// <summary>Whether a level is left to a pupil; false for a level that is on no sheet.</summary>
     public bool IsOffered(Guid pupilId, Guid? levelId) => Offers(levelId, _restrictions[pupilId]);

@@ -50,6 +50,8 @@ public sealed partial class ChanceTextTests : IDisposable
     {
         Assert.Equal("This one is harder: about 3, likely 2 to 4 of 10", ChanceText.Of(new LevelDifference(.27, .2, .37, false, true)));
         Assert.Equal("This one is easier: about 7, likely 6 to 9 of 10", ChanceText.Of(new LevelDifference(.73, .62, .82, false, true)));
+        Assert.Equal("This one is harder: about 4, likely 2 to just under 5 of 10", ChanceText.Of(new LevelDifference(.36, .25, .47, false, true)));
+        Assert.Equal("This one is easier: about 6, likely just over 5 to 8 of 10", ChanceText.Of(new LevelDifference(.64, .53, .75, false, true)));
         Assert.StartsWith("Cannot be told apart", ChanceText.Of(new LevelDifference(.45, .3, .6, false, true)));
         Assert.Equal("Not enough tries yet", ChanceText.Of(new LevelDifference(.45, .1, .8, false, true)));
         Assert.Equal("compared by assumption alone", ChanceText.Mind(new LevelDifference(.45, .3, .6, true, false)));
@@ -85,7 +87,7 @@ public sealed partial class ChanceTextTests : IDisposable
         var keys = Directory.EnumerateFiles(Path.Combine(folder.FullName, "src", "Desk", "Pages", "Evidence"))
             .SelectMany(file => Key().Matches(File.ReadAllText(file)).Select(m => (Name: m.Groups["key"].Value, IsCounted: m.Groups["count"].Success)))
             .SelectMany(k => k.IsCounted ? new[] { k.Name + "One", k.Name + "Many" } : [k.Name])
-            .Concat(Enum.GetNames<LevelSide>().Select(n => "Side" + n)).Concat(Enum.GetNames<BiasSign>().Select(n => "Predicts" + n))
+            .Concat(Enum.GetNames<LevelSide>().Select(n => "Side" + n).Concat(["SideHarderNear", "SideEasierNear"])).Concat(Enum.GetNames<BiasSign>().Select(n => "Predicts" + n))
             .Distinct().ToList();
         Assert.True(keys.Count > 40, $"Only {keys.Count} keys were found: the pages are no longer read.");
         foreach (var language in new[] { "en-GB", "es-ES" }) Assert.All(keys, k => Assert.NotEmpty(ChanceWords.Text(k, CultureInfo.GetCultureInfo(language))));
