@@ -87,10 +87,14 @@ public sealed class ClassLevels
             pupil.PupilId, pupil.Label, place, level, sets.Count, SuccessShare.Of(sets.SelectMany(s => s.Trials)), BestHold.Of(sets), isOffered, LevelChance.Of(chance));
     }
 
-    private LevelBeside BesideOf(Guid levelId, int place, LevelEvidence other) => new(
-        place, other,
-        other.LevelId is { } id ? LevelChance.Of(Chances.Middle(id, Chances.NextLesson)) : null,
-        other.LevelId is { } otherId && otherId != levelId ? LevelDifference.Of(Chances.Contrast(levelId, otherId)) : null);
+    private LevelBeside BesideOf(Guid levelId, int place, LevelEvidence other)
+    {
+        var isOffered = _offers.IsOfferedToAnybody(other.LevelId);
+        return new(
+            place, other, isOffered,
+            isOffered ? LevelChance.Of(Chances.Middle(other.LevelId!.Value, Chances.NextLesson)) : null,
+            other.LevelId is { } otherId && otherId != levelId ? LevelDifference.Of(Chances.Contrast(levelId, otherId)) : null);
+    }
 
     private PupilOutlook? OutlookOf(Guid pupilId, TaskEvidence task, Guid levelId) => ChanceOf(pupilId, task, levelId) is { } chance
         ? new PupilOutlook(Chances.AbilitySdLogits(pupilId, Chances.NextLesson), [new LevelOutlook(chance.Logit.MeanLogits, chance.Logit.SdLogits)])

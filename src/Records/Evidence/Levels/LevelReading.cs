@@ -23,7 +23,7 @@ public sealed record LevelReading
     /// <summary>Every level of the sheets in their order, this one included.</summary>
     public required IReadOnlyList<LevelBeside> Levels { get; init; }
 
-    /// <summary>The chance in the middle of the class in the next lesson; none where the model has none.</summary>
+    /// <summary>The chance in the middle of the class in the next lesson; none where it is offered to nobody or the model has none.</summary>
     public LevelChance? Middle => Levels.FirstOrDefault(l => l.LevelPlace == LevelPlace)?.Middle;
 
     /// <summary>For how many it is likely in the band next time; none before any try, and where it is offered to nobody.</summary>

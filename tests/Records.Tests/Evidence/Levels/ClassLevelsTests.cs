@@ -62,6 +62,7 @@ public sealed class ClassLevelsTests
         Assert.False(read.IsOfferedToAnybody);
         Assert.Null(read.Band);
         Assert.Null(read.Pupils[0].Chance);
+        Assert.Null(read.Middle);
         // What was done stays.
         Assert.Equal(5, read.Level.Success.TrialCount);
     }
