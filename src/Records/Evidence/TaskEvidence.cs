@@ -35,7 +35,7 @@ public sealed record TaskEvidence
         TaskNumber = taskNumber,
         Name = task.Name,
         Levels = LevelsOf(task, sets),
-        Cues = CuesOf(task, sets),
+        Cues = CueEvidence.Of(task.TaskId, task.Cues, sets),
         Predictions = PredictionEvidence.Of(sets),
         DecisionsAfter = Evidence.DecisionsAfter.Of(sets),
         PupilCount = sets.Select(s => s.PupilId).Distinct().Count(),
@@ -76,18 +76,5 @@ public sealed record TaskEvidence
             Success = success,
             EntryIds = here.Where(s => s.ChoiceEntryId is not null).Select(s => s.ChoiceEntryId!.Value).Concat(success.EntryIds).ToList(),
         };
-    }
-
-    private static List<CueEvidence> CuesOf(SheetTask task, IReadOnlyList<SetEvidence> sets)
-    {
-        var seen = sets.Where(s => s.AreCuesChecked).ToList();
-        return task.Cues.Select((text, i) =>
-        {
-            var open = seen.Where(s => s.UntickedCueNumbers.Contains(i + 1)).ToList();
-            var known = seen.Count(s => s.TickedCueNumbers.Contains(i + 1)) + open.Count;
-            return new CueEvidence(
-                task.TaskId, i + 1, text, open.Count, known, open.Select(s => s.PupilId).Distinct().Count(),
-                seen.SelectMany(s => s.CueEntryIds).ToList());
-        }).ToList();
     }
 }

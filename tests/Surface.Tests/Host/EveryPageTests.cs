@@ -42,6 +42,7 @@ public sealed partial class EveryPageTests(Browser browser)
         Assert.Contains("/balance", seen);
         Assert.Contains("/balance/compare", seen);
         Assert.Contains("/balance/photo", seen);
+        Assert.Contains("/classes/{id}/levels/{id}", seen);
         Assert.True(seen.Count >= 10, $"Only {string.Join(", ", seen)} can be reached from home.");
         Assert.True(complaints.Count == 0, string.Join("\n", complaints));
     }

@@ -1,4 +1,6 @@
 using System.Globalization;
+using Slantwise.Records.Evidence;
+using Slantwise.Records.Evidence.Levels;
 using Slantwise.Records.Evidence.SelfChecks;
 
 namespace Slantwise.Desk.Pages.Evidence;
@@ -9,8 +11,18 @@ namespace Slantwise.Desk.Pages.Evidence;
 /// <param name="Place">Its place in the evidence's list, from 0; of self-checks the cue's number, from 1.</param>
 public readonly record struct EvidencePart(EvidencePartKind Kind, int TaskNumber = 0, int Place = 0)
 {
+    // A sheet has 5 cues at most; all sheets of a unit together have far fewer than this.
+    private const int CuePlaces = 100;
+
     /// <summary>The name as a short text: "Level-1-2".</summary>
     public string Key => string.Create(CultureInfo.InvariantCulture, $"{Kind}-{TaskNumber}-{Place}");
+
+    /// <summary>The name of a cue in the sets at a level.</summary>
+    /// <param name="taskNumber">The task, from 1.</param>
+    /// <param name="levelPlace">The level's place in the task's evidence, from 0.</param>
+    /// <param name="cueNumber">The cue, from 1 to 100.</param>
+    public static EvidencePart LevelCue(int taskNumber, int levelPlace, int cueNumber) =>
+        new(EvidencePartKind.LevelCue, taskNumber, levelPlace * CuePlaces + cueNumber - 1);
 
     /// <summary>Reads a name back.</summary>
     /// <param name="key">Any text.</param>
@@ -40,6 +52,12 @@ public readonly record struct EvidencePart(EvidencePartKind Kind, int TaskNumber
             EvidencePartKind.After => evidence.Class.DecisionsAfter.ElementAtOrDefault(place)?.EntryIds ?? [],
             EvidencePartKind.Predictions => (number == 0 ? evidence.Class.Predictions : task?.Predictions)?.EntryIds ?? [],
             EvidencePartKind.SelfCheck => SelfChecked(evidence, number, place),
+            EvidencePartKind.LevelDecisions => task?.Levels.ElementAtOrDefault(place) is { } level
+                ? LevelDecisions.Of(ClassLevels.SetsAt(evidence.Pupils, task, level.LevelId)).EntryIds
+                : [],
+            EvidencePartKind.LevelCue => task?.Levels.ElementAtOrDefault(place / CuePlaces) is { LevelId: { } levelId }
+                ? ClassLevels.CuesAt(evidence.Pupils, task, levelId).ElementAtOrDefault(place % CuePlaces)?.EntryIds ?? []
+                : [],
             EvidencePartKind.Uncounted => evidence.UncountedEntryIds,
             _ => [],
         };

@@ -20,4 +20,10 @@ public enum EvidencePartKind
 
     /// <summary>Pupils' checks of a cue beside the teacher's; of all cues where no task is meant.</summary>
     SelfCheck = 6,
+
+    /// <summary>Decisions after sets at a level.</summary>
+    LevelDecisions = 7,
+
+    /// <summary>A cue in the sets at a level: the place holds both, see <see cref="EvidencePart.LevelCue"/>.</summary>
+    LevelCue = 8,
 }

@@ -25,4 +25,8 @@ public sealed record EvidenceScope(Guid? LessonId, Guid ClassId)
     /// <summary>The page of one pupil over the unit.</summary>
     /// <param name="pupilId">The pupil.</param>
     public string EvidenceOf(Guid pupilId) => $"/pupils/{pupilId}/evidence?class={ClassId}";
+
+    /// <summary>The page of one level over the unit.</summary>
+    /// <param name="levelId">The level.</param>
+    public string LevelOf(Guid levelId) => $"/classes/{ClassId}/levels/{levelId}";
 }

@@ -55,8 +55,9 @@ public static class ForesightText
         return ReadingWords.Say(pupil.IsMostlyClass ? "SaysMostlyClass" : "Says", low, high);
     }
 
-    /// <summary>That range as ten dots.</summary>
-    public static Scene Dots(PupilForesight pupil) => DotsOfTen.Of(pupil.LowOfEvenFraction, pupil.HighOfEvenFraction, DotMm, "");
+    /// <summary>What the pupil says, with that range, as ten dots.</summary>
+    public static Scene Dots(PupilForesight pupil) =>
+        DotsOfTen.Of(pupil.OfEvenFraction, pupil.LowOfEvenFraction, pupil.HighOfEvenFraction, DotMm, pupil.IsMostlyClass, "");
 
     /// <summary>How many sets stand behind it.</summary>
     public static string Sets(PupilForesight pupil) => ReadingWords.Say("SetsOfSets", pupil.Bias.SetCount, pupil.ComparedSetCount);

@@ -9,7 +9,7 @@ using Slantwise.Records.Tasks;
 namespace Slantwise.Records.Evidence.Chances;
 
 /// <summary>What a class's entries so far say about the chance of each pupil at each level, tried or not. For questions and planning; never shown to a pupil, never a rank.</summary>
-public sealed class ClassChances
+public sealed partial class ClassChances
 {
     private readonly Dictionary<Guid, int> _pupils;
     private readonly Dictionary<Guid, int> _levels;

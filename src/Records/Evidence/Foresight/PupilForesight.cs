@@ -13,7 +13,10 @@ public sealed record PupilForesight(Guid PupilId, string Label, int ComparedSetC
     /// <summary>Below this many sets no side is named. A working rule, no source.</summary>
     public const int EnoughSetCount = 3;
 
-    /// <summary>Where an even chance was to be expected, 5 of 10, how many of ten the pupil says: lower end of the range.</summary>
+    /// <summary>Where an even chance was to be expected, 5 of 10, how many of ten the pupil is expected to say.</summary>
+    public double OfEvenFraction => ClassForesight.OfEven(Bias.MeanLogits);
+
+    /// <summary>The same, lower end of the range.</summary>
     public double LowOfEvenFraction => ClassForesight.OfEven(Bias.LowLogits);
 
     /// <summary>The same, upper end.</summary>

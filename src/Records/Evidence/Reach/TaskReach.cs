@@ -17,7 +17,7 @@ public sealed record TaskReach(
     Guid TaskId, IReadOnlyList<ReachedPupil> Pupils, IReadOnlyList<LevelReach> Levels, SheetReach Whole, LevelToAdd? Addition, int TrialCount)
 {
     // A level that is in nobody's band with a chance of nine in ten.
-    private const double UnneededFraction = .1;
+    internal const double UnneededFraction = .1;
 
     /// <summary>Pupils for whom the sheet probably has no level, by label.</summary>
     public IReadOnlyList<ReachedPupil> LeftOut => [.. Pupils.Where(p => p.IsLeftOut)];

@@ -20,6 +20,8 @@ public static class EvidenceTables
         ["self-checks"] = (unit, _) => SelfChecked(unit),
         ["predictions"] = (_, lessons) => Predictions(lessons),
         ["holds"] = (unit, _) => Holds(unit),
+        ["level-chances"] = ChanceTables.Levels,
+        ["pupil-chances"] = ChanceTables.Pupils,
     };
 
     /// <summary>The names of the tables, in the order of the pages.</summary>

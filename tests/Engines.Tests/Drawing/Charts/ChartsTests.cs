@@ -77,24 +77,6 @@ public sealed class ChartsTests
     public void TickBars_MoreOpenThanChecked_Throws() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => TickBars.Of([new("cue", 3, 2, "")], 80, "d"));
 
-    [Theory]
-    [InlineData(0.42, 0.83, 4, 9)]
-    [InlineData(0.3, 0.7, 3, 7)]
-    [InlineData(0, 1, 0, 10)]
-    [InlineData(0, 0, 0, 0)]
-    public void DotsOfTen_ARange_IsRoundedOutwards(double low, double high, int sure, int possible)
-    {
-        Assert.Equal((sure, possible), DotsOfTen.TenthsOf(low, high));
-        var scene = DotsOfTen.Of(low, high, 4, "d");
-        var full = scene.Shapes.OfType<Disc>().Count(d => d is { StrokeMm: 0, RadiusMm: 2 });
-        var dotted = scene.Shapes.OfType<Disc>().Count(d => d is { StrokeMm: 0, RadiusMm: < 2 });
-        var rings = scene.Shapes.OfType<Disc>().Count(d => d.StrokeMm > 0);
-        Assert.Equal((sure, possible - sure, 10 - sure), (full, dotted, rings));
-    }
-
-    [Fact]
-    public void DotsOfTen_UpsideDown_Throws() => Assert.Throws<ArgumentOutOfRangeException>(() => DotsOfTen.Of(0.6, 0.5, 4, "d"));
-
     [Fact]
     public void LevelSteps_TwoSets_StandsTheTriesOnTheStairs()
     {
@@ -131,7 +113,6 @@ public sealed class ChartsTests
         Assert.Throws<ArgumentOutOfRangeException>(() => RangeChart.Of([], 39, Axis, "d"));
         Assert.Throws<ArgumentOutOfRangeException>(() => TickBars.Of([], double.NaN, "d"));
         Assert.Throws<ArgumentOutOfRangeException>(() => LevelSteps.Of([], 1, [], "?", 39, "d"));
-        Assert.Throws<ArgumentOutOfRangeException>(() => DotsOfTen.Of(0, 1, 0, "d"));
     }
 
     [Fact]

@@ -41,6 +41,20 @@ public sealed class EvidencePartTests
     }
 
     [Fact]
+    public void EntryIds_DecisionsAndCuesAtALevel_AreThoseOfItsSetsOnly()
+    {
+        var typist = new Typist(SampleLesson.Sheet()).Press("241101113h").Leave();
+        var view = EvidenceView.Of(RecordOf(typist.Log));
+
+        Assert.Equal(typist.Log.Where(e => e.Fact is Decision).Select(e => e.Id), new EvidencePart(EvidencePartKind.LevelDecisions, 1, 1).EntryIds(view));
+        Assert.Empty(new EvidencePart(EvidencePartKind.LevelDecisions, 1, 0).EntryIds(view));
+        Assert.Equal(typist.Log.Where(e => e.Fact is CueTick).Select(e => e.Id).Order(), EvidencePart.LevelCue(1, 1, 3).EntryIds(view).Order());
+        Assert.NotEmpty(EvidencePart.LevelCue(1, 1, 3).EntryIds(view));
+        Assert.Empty(EvidencePart.LevelCue(1, 0, 3).EntryIds(view));
+        Assert.Empty(EvidencePart.LevelCue(1, 1, 4).EntryIds(view));
+    }
+
+    [Fact]
     public void EntryIds_PartsThatAreNotThere_AreEmpty()
     {
         var view = EvidenceView.Of(RecordOf([]));

@@ -1,0 +1,31 @@
+using Slantwise.Engines.Statistics.Responses;
+
+namespace Slantwise.Records.Evidence.Levels;
+
+/// <summary>How much harder or easier a level is than another, said in tries: where the other succeeds in every other try.</summary>
+/// <param name="OfEvenFraction">The share that then succeeds here.</param>
+/// <param name="LowOfEvenFraction">Where it likely begins.</param>
+/// <param name="HighOfEvenFraction">Where it likely ends.</param>
+/// <param name="IsMostlyAssumed">Whether more of it was assumed beforehand than seen.</param>
+/// <param name="IsLinked">Whether tries of the same pupils link the two, if only through others; otherwise assumptions alone compare them.</param>
+public sealed record LevelDifference(double OfEvenFraction, double LowOfEvenFraction, double HighOfEvenFraction, bool IsMostlyAssumed, bool IsLinked)
+{
+    // A range of nine in ten reaches so many standard deviations to each side of a normal law.
+    private const double RangeDeviations = 1.6448536269514722;
+
+    /// <summary>The side, where the range leaves out one half.</summary>
+    public LevelSide Side => HighOfEvenFraction < .5 ? LevelSide.Harder : LowOfEvenFraction > .5 ? LevelSide.Easier : LevelSide.Unclear;
+
+    /// <summary>What a contrast of the model comes to.</summary>
+    /// <param name="harder">How much harder the level is; none where the model cannot say.</param>
+    public static LevelDifference? Of(Estimate? harder)
+    {
+        if (harder is not { } by) return null;
+        var reach = RangeDeviations * by.SdLogits;
+        return new(
+            OfEven(by.MeanLogits), OfEven(by.MeanLogits + reach), OfEven(by.MeanLogits - reach),
+            by.Cautions.HasFlag(ResponseCaution.MostlyAssumption), (by.Cautions & (ResponseCaution.Disconnected | ResponseCaution.NoTrials)) == 0);
+    }
+
+    private static double OfEven(double harderLogits) => 1 / (1 + Math.Exp(harderLogits));
+}
