@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.Extensions.Logging;
+using Slantwise.Desk.Pages.Evidence;
 using Slantwise.Desk.Words;
 using Slantwise.Records;
 using Slantwise.Records.Entries;
@@ -10,8 +11,9 @@ namespace Slantwise.Desk;
 /// <summary>What every page of the desk starts from: the store, the one school in it, and the clock.</summary>
 /// <param name="store">Where the records are.</param>
 /// <param name="clock">Tells the day and dates what is made.</param>
+/// <param name="shelf">Keeps what pages read of each class.</param>
 /// <param name="log">Hears about failures in full; pages show a sentence.</param>
-public sealed class DeskSchool(IStore store, TimeProvider clock, ILogger<DeskSchool> log)
+public sealed class DeskSchool(IStore store, TimeProvider clock, ReadingsShelf shelf, ILogger<DeskSchool> log)
 {
     private School? _school;
 
@@ -20,6 +22,9 @@ public sealed class DeskSchool(IStore store, TimeProvider clock, ILogger<DeskSch
 
     /// <summary>Tells the day and dates what is made.</summary>
     public TimeProvider Clock => clock;
+
+    /// <summary>What pages read of each class, kept.</summary>
+    public ReadingsShelf Shelf => shelf;
 
     /// <summary>Whether the store holds a school; false before <see cref="LoadAsync"/>.</summary>
     public bool HasSchool => _school is not null;
@@ -44,6 +49,22 @@ public sealed class DeskSchool(IStore store, TimeProvider clock, ILogger<DeskSch
     {
         await store.SaveSchoolAsync(school, cancel);
         _school = school;
+    }
+
+    /// <summary>Erases a pupil, from the store and from what pages have kept.</summary>
+    /// <param name="pupilId">The pupil.</param>
+    public async Task ErasePupilAsync(Guid pupilId)
+    {
+        // Before, too: what a page would read meanwhile is not kept.
+        shelf.Forget(SchoolId);
+        try
+        {
+            await store.ErasePupilAsync(SchoolId, pupilId);
+        }
+        finally
+        {
+            shelf.Forget(SchoolId);
+        }
     }
 
     /// <summary>A new id.</summary>

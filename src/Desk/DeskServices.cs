@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Localization;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.AspNetCore.Builder;
+using Slantwise.Desk.Pages.Evidence;
 
 namespace Slantwise.Desk;
 
@@ -17,6 +18,7 @@ public static class DeskServices
     public static IServiceCollection AddDesk(this IServiceCollection services)
     {
         services.TryAddSingleton(TimeProvider.System);
+        services.AddSingleton<ReadingsShelf>();
         services.AddScoped<DeskSchool>();
         services.AddHttpContextAccessor();
         services.AddRazorComponents().AddInteractiveServerComponents(options =>

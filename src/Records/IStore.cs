@@ -78,6 +78,9 @@ public interface IStore
     /// <summary>One lesson; none if it is not here.</summary>
     Task<Lesson?> FindLessonAsync(Guid schoolId, Guid lessonId, CancellationToken cancel = default);
 
+    /// <summary>What tells whether the lessons of a class have changed: cheap, however many entries there are.</summary>
+    Task<IReadOnlyList<LessonStamp>> ListLessonStampsAsync(Guid schoolId, Guid classId, CancellationToken cancel = default);
+
     /// <summary>Adds or replaces a lesson.</summary>
     Task SaveLessonAsync(Lesson lesson, CancellationToken cancel = default);
 

@@ -28,6 +28,17 @@ public abstract partial class SchoolStore
         FindAsync(c => c.Lessons.Where(l => l.SchoolId == schoolId && l.Id == lessonId), cancel);
 
     /// <inheritdoc/>
+    public Task<IReadOnlyList<LessonStamp>> ListLessonStampsAsync(Guid schoolId, Guid classId, CancellationToken cancel = default) =>
+        ListAsync(
+            c => c.Lessons.Where(l => l.SchoolId == schoolId && l.ClassId == classId).Select(l => new LessonStamp(
+                l.Id,
+                c.Entries.Count(e => e.SchoolId == schoolId && e.LessonId == l.Id),
+                // The index leads to the last one; the others are counted in it and not read.
+                c.Entries.Where(e => e.SchoolId == schoolId && e.LessonId == l.Id).OrderByDescending(e => e.ReceivedOrder).Select(e => (DateTimeOffset?)e.ReceivedAt).FirstOrDefault(),
+                c.SheetVersions.Where(v => v.SchoolId == schoolId && v.SheetId == l.SheetId && v.Version == l.SheetVersion).Select(v => (DateTimeOffset?)v.FrozenAt).FirstOrDefault())),
+            stamps => stamps.OrderBy(s => s.LessonId), cancel);
+
+    /// <inheritdoc/>
     /// <exception cref="ArgumentException">A class, sheet or sheet version the school does not have.</exception>
     public Task SaveLessonAsync(Lesson lesson, CancellationToken cancel = default) => SaveAsync(lesson, cancel);
 }

@@ -38,8 +38,8 @@ public sealed record LessonRecord
         IStore store, Guid schoolId, Guid lessonId, CancellationToken cancel = default)
     {
         if (await store.FindLessonAsync(schoolId, lessonId, cancel) is not { } lesson) return null;
-        if (await AroundAsync(store, schoolId, lesson.ClassId, cancel) is not { } around) return null;
-        return await OfAsync(store, lesson, around, cancel);
+        if (await ClassAround.LoadAsync(store, schoolId, lesson.ClassId, cancel) is not { } around) return null;
+        return await around.LoadAsync(store, lesson, cancel);
     }
 
     /// <summary>Loads the records of all lessons of a class; what they share is loaded once.</summary>
@@ -49,38 +49,6 @@ public sealed record LessonRecord
     /// <param name="cancel">Stops the loading.</param>
     /// <returns>Earliest first, those without a frozen sheet included. Empty if the school has no such class or it has no lesson.</returns>
     public static async Task<IReadOnlyList<LessonRecord>> LoadClassAsync(
-        IStore store, Guid schoolId, Guid classId, CancellationToken cancel = default)
-    {
-        if (await AroundAsync(store, schoolId, classId, cancel) is not { } around) return [];
-        var records = new List<LessonRecord>();
-        foreach (var lesson in (await store.ListLessonsAsync(schoolId, cancel)).Where(l => l.ClassId == classId))
-            records.Add(await OfAsync(store, lesson, around, cancel));
-        return records;
-    }
-
-    private static async Task<ClassAround?> AroundAsync(IStore store, Guid schoolId, Guid classId, CancellationToken cancel)
-    {
-        if (await store.FindSchoolAsync(schoolId, cancel) is not { } school) return null;
-        if ((await store.ListClassesAsync(schoolId, cancel)).SingleOrDefault(c => c.Id == classId) is not { } taught) return null;
-        var pupils = await store.ListClassPupilsAsync(schoolId, classId, cancel);
-        var pupilIds = pupils.Select(p => p.Id).ToHashSet();
-        var restrictions = await store.ListRestrictionsAsync(schoolId, cancel);
-        return new ClassAround(school, taught, pupils, restrictions.Where(r => pupilIds.Contains(r.PupilId)).ToList());
-    }
-
-    private static async Task<LessonRecord> OfAsync(IStore store, Lesson lesson, ClassAround around, CancellationToken cancel) => new()
-    {
-        School = around.School,
-        Class = around.Class,
-        Lesson = lesson,
-        Sheet = lesson is { SheetId: { } sheetId, SheetVersion: { } version }
-            ? await store.FindSheetVersionAsync(lesson.SchoolId, sheetId, version, cancel)
-            : null,
-        Pupils = around.Pupils,
-        Restrictions = around.Restrictions,
-        Entries = await store.ListEntriesAsync(lesson.SchoolId, lesson.Id, cancel),
-    };
-
-    private sealed record ClassAround(
-        School School, SchoolClass Class, IReadOnlyList<Pupil> Pupils, IReadOnlyList<Restriction> Restrictions);
+        IStore store, Guid schoolId, Guid classId, CancellationToken cancel = default) =>
+        (await ClassRecords.LoadAsync(store, schoolId, classId, null, cancel)).Lessons;
 }

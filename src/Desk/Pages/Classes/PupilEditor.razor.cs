@@ -83,7 +83,7 @@ public partial class PupilEditor
     }
 
     private async Task EraseAsync() =>
-        _failure = await DoAsync(() => Desk.Store.ErasePupilAsync(Desk.SchoolId, Pupil.Id));
+        _failure = await DoAsync(() => Desk.ErasePupilAsync(Pupil.Id));
 
     private async Task<string?> DoAsync(Func<Task> save)
     {

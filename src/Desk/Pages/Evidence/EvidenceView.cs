@@ -69,5 +69,5 @@ public sealed record EvidenceView
     /// <param name="desk">The school, loaded.</param>
     /// <param name="classId">The class.</param>
     public static async Task<IReadOnlyList<LessonRecord>> LoadUnitAsync(DeskSchool desk, Guid classId) =>
-        [.. (await LessonRecord.LoadClassAsync(desk.Store, desk.SchoolId, classId)).Where(r => r.Lesson.SheetVersion is not null)];
+        (await UnitReadings.LoadAsync(desk, classId)).Records;
 }

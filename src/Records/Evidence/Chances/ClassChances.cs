@@ -49,18 +49,13 @@ public sealed partial class ClassChances
         IReadOnlyList<Pupil>? pupils = null, ResponseOptions? options = null, ResponseWork? work = null)
     {
         var readings = lessons.OrderBy(r => r.Lesson.Date).Select((record, i) => LessonReading.Of(record, i + 1)).ToList();
-        var tasks = SheetMerge.Of([.. readings.Select(r => r.SheetTasks), planned]);
-        var levels = ChanceLevels.Of(tasks, candidates);
-        var indices = readings.SelectMany(r => r.Record.Pupils).Concat(pupils ?? []).Select(p => p.Id).Concat(readings.SelectMany(r => r.Sets.Select(s => s.PupilId)))
-            .Distinct().Order().Select((id, index) => (id, index)).ToDictionary(x => x.id, x => x.index);
+        return Of(ChanceData.Of(readings, planned, candidates, pupils ?? []), options, work);
+    }
 
-        var sets = readings.SelectMany(r => r.Sets).Where(s => s.LevelId is { } id && levels.IndexById.ContainsKey(id)).ToList();
-        var trials = sets.SelectMany(s => TrialsOf(s, indices[s.PupilId], levels)).ToList();
-        var first = sets.Where(s => s.PredictedSuccessCount is not null).GroupBy(s => s.PupilId).ToDictionary(g => g.Key, g => FirstOf(g, levels));
-        var known = indices.OrderBy(p => p.Value).Select(p => new ResponsePupil(first.GetValueOrDefault(p.Key))).ToList();
-
-        var fit = ResponseModel.Fit(new ResponseData(known, levels.Levels, trials), options, work);
-        return new ClassChances(fit, indices, levels.IndexById, trials);
+    internal static ClassChances Of(ChanceData data, ResponseOptions? options, ResponseWork? work)
+    {
+        var response = data.ToResponse();
+        return new ClassChances(ResponseModel.Fit(response, options, work), data.IndexByPupil, data.IndexByLevel, response.Trials);
     }
 
     /// <summary>A pupil's chance at a level.</summary>
@@ -100,24 +95,4 @@ public sealed partial class ClassChances
     /// <param name="lesson">Which lesson, from 0.</param>
     public double AbilitySdLogits(Guid pupilId, int lesson) =>
         _pupils.TryGetValue(pupilId, out var pupil) ? _abilities.GetOrAdd((pupil, lesson), _ => Fit.Ability(pupil, lesson).SdLogits) : Fit.AbilitySpread.MedianLogits;
-
-    // A timed hold tells more than its tick, so it stands alone; ticks of a set are counted together.
-    private static IEnumerable<ResponseTrial> TrialsOf(SetEvidence set, int pupil, ChanceLevels levels)
-    {
-        var (level, lesson) = (levels.IndexById[set.LevelId!.Value], set.LessonNumber - 1);
-        var isHold = levels.Levels[level].Dose is { Measure: DoseMeasure.Hold };
-        foreach (var timed in set.Trials.Where(t => isHold && t.HeldS is not null))
-            yield return ResponseTrial.Single(pupil, level, lesson, timed.IsSuccess, timed.HeldS);
-        var ticked = set.Trials.Where(t => !isHold || t.HeldS is null).ToList();
-        if (ticked.Count > 0) yield return new ResponseTrial(pupil, level, lesson, ticked.Count(t => t.IsSuccess), ticked.Count);
-    }
-
-    private static FirstPrediction? FirstOf(IEnumerable<SetEvidence> predicted, ChanceLevels levels)
-    {
-        var set = predicted.OrderBy(s => s.LessonNumber).ThenBy(s => s.TaskId).ThenBy(s => s.SetNumber).First();
-        var count = set.PlannedTrialCount ?? set.Trials.Count;
-        return set.PredictedSuccessCount is { } expected && count > 0 && expected >= 0 && expected <= count
-            ? new FirstPrediction(levels.IndexById[set.LevelId!.Value], (double)expected / count)
-            : null;
-    }
 }

@@ -42,13 +42,15 @@ public sealed record ClassForesight(
 
     /// <summary>The foresight of a class.</summary>
     /// <param name="lessons">Its lessons, any order; may be empty.</param>
+    /// <param name="fits">What was fitted for it before; none to fit everything anew. It changes how long this takes, not the answer.</param>
     /// <exception cref="ArgumentException">Lessons of more than one class, or one lesson twice.</exception>
     /// <remarks>
     /// A set is judged by a model that has seen only the lessons before it: one that had seen the set would expect what came, and leave no luck.
     /// So the first lesson gives no set, and a set at which the model would mostly assume gives none either.
     /// </remarks>
-    public static ClassForesight Of(IReadOnlyList<LessonRecord> lessons)
+    public static ClassForesight Of(IReadOnlyList<LessonRecord> lessons, EarlierFits? fits = null)
     {
+        fits ??= new();
         var unit = UnitEvidence.Of(lessons);
         var ordered = lessons.OrderBy(r => r.Lesson.Date).ToList();
         var before = new Dictionary<int, ClassChances>();
@@ -73,7 +75,7 @@ public sealed record ClassForesight(
             if (!before.TryGetValue(set.LessonNumber, out var chances))
             {
                 var now = ordered[set.LessonNumber - 1];
-                chances = ClassChances.Of([.. ordered.Take(set.LessonNumber - 1)], now.Sheet?.Content.Tasks ?? [], [], now.Pupils);
+                chances = fits.Before([.. ordered.Take(set.LessonNumber - 1)], now);
                 before.Add(set.LessonNumber, chances);
             }
             if (chances.Chance(set.PupilId, level, set.LessonNumber - 1) is not { } chance || chance.Logit.Cautions.HasFlag(ResponseCaution.MostlyAssumption)) return null;

@@ -78,4 +78,32 @@ public sealed class ClassForesightTests
         var simulated = ClassSimulator.Run(plan);
         return plan.Lessons.Select((_, i) => ClassChancesTests.RecordOf(simulated, i)).ToList();
     }
+
+    [Fact]
+    public void Of_MoreTypedIntoTheLastLesson_FitsNothingAnewAndSaysTheSameAsWithoutMemory()
+    {
+        var simulated = ClassSimulator.Run(SimulationPlans.Unit(pupils: 8, lessons: 3));
+        var records = Enumerable.Range(0, 3).Select(i => ClassChancesTests.RecordOf(simulated, i)).ToList();
+        var half = records[2] with { Entries = [.. records[2].Entries.Take(records[2].Entries.Count / 2)] };
+        var fits = new EarlierFits();
+        ClassForesight.Of([.. records[..2], half], fits);
+        var first = fits.FitCount;
+        Assert.NotEqual(0, first);
+
+        AssertSame(ClassForesight.Of(records), ClassForesight.Of(records, fits));
+        Assert.Equal(first, fits.FitCount);
+
+        // Another first lesson is another belief before each that follows.
+        List<LessonRecord> changed = [records[0] with { Entries = [.. records[0].Entries.SkipLast(30)] }, .. records[1..]];
+        AssertSame(ClassForesight.Of(changed), ClassForesight.Of(changed, fits));
+        Assert.Equal(2 * first, fits.FitCount);
+    }
+
+    private static void AssertSame(ClassForesight expected, ClassForesight found)
+    {
+        Assert.Equal(expected.Luck, found.Luck);
+        Assert.Equal(expected.Bias.ClassMeanLogits, found.Bias.ClassMeanLogits);
+        Assert.Equal(expected.Pupils.Select(p => p.LowOfEvenFraction), found.Pupils.Select(p => p.LowOfEvenFraction));
+        Assert.Equal(expected.EarlySetCount, found.EarlySetCount);
+    }
 }

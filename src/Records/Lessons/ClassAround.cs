@@ -1,0 +1,45 @@
+using Slantwise.Records.Schools;
+
+namespace Slantwise.Records.Lessons;
+
+/// <summary>What the lessons of a class share.</summary>
+internal sealed record ClassAround(School School, SchoolClass Class, IReadOnlyList<Pupil> Pupils, IReadOnlyList<Restriction> Restrictions)
+{
+    public static ClassAround Of(LessonRecord record) => new(record.School, record.Class, record.Pupils, record.Restrictions);
+
+    /// <summary>Loads it; none if the school has no such class.</summary>
+    public static async Task<ClassAround?> LoadAsync(IStore store, Guid schoolId, Guid classId, CancellationToken cancel)
+    {
+        if (await store.FindSchoolAsync(schoolId, cancel) is not { } school) return null;
+        if ((await store.ListClassesAsync(schoolId, cancel)).SingleOrDefault(c => c.Id == classId) is not { } taught) return null;
+        var pupils = await store.ListClassPupilsAsync(schoolId, classId, cancel);
+        var pupilIds = pupils.Select(p => p.Id).ToHashSet();
+        var restrictions = await store.ListRestrictionsAsync(schoolId, cancel);
+        return new ClassAround(school, taught, pupils, restrictions.Where(r => pupilIds.Contains(r.PupilId)).ToList());
+    }
+
+    public bool IsSameAs(ClassAround other) =>
+        School == other.School && Class == other.Class && Pupils.SequenceEqual(other.Pupils) && Restrictions.SequenceEqual(other.Restrictions);
+
+    public async Task<LessonRecord> LoadAsync(IStore store, Lesson lesson, CancellationToken cancel) => new()
+    {
+        School = School,
+        Class = Class,
+        Lesson = lesson,
+        Sheet = lesson is { SheetId: { } sheetId, SheetVersion: { } version }
+            ? await store.FindSheetVersionAsync(lesson.SchoolId, sheetId, version, cancel)
+            : null,
+        Pupils = Pupils,
+        Restrictions = Restrictions,
+        Entries = await store.ListEntriesAsync(lesson.SchoolId, lesson.Id, cancel),
+    };
+
+    /// <summary>A record whose entries and sheet are as they were: itself where all else is, too.</summary>
+    public LessonRecord Renewed(LessonRecord old, Lesson lesson)
+    {
+        var isSame = old.Lesson with { Phases = [] } == lesson with { Phases = [] } && old.Lesson.Phases.SequenceEqual(lesson.Phases);
+        return isSame && ReferenceEquals(old.Pupils, Pupils)
+            ? old
+            : old with { School = School, Class = Class, Lesson = isSame ? old.Lesson : lesson, Pupils = Pupils, Restrictions = Restrictions };
+    }
+}
