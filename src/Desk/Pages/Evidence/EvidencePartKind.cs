@@ -20,4 +20,25 @@ public enum EvidencePartKind
 
     /// <summary>Pupils' checks of a cue beside the teacher's; of all cues where no task is meant.</summary>
     SelfCheck = 6,
+
+    /// <summary>Levels chosen: of the lesson of that number, of all where it is 0.</summary>
+    Moves = 7,
+
+    /// <summary>Two neighbouring levels, and the pupils who tried both.</summary>
+    Order = 8,
+
+    /// <summary>Decisions of one pattern, its number being the place.</summary>
+    Pattern = 9,
+
+    /// <summary>Long stays at a level.</summary>
+    Stays = 10,
+
+    /// <summary>Talks: of the lesson of that number, of all where it is 0.</summary>
+    Visits = 11,
+
+    /// <summary>Remarks that put a value on a decision or corrected it.</summary>
+    LevelTalk = 12,
+
+    /// <summary>Checks of one thing from two devices.</summary>
+    Observers = 13,
 }
