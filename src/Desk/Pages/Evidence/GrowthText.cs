@@ -38,7 +38,7 @@ public static class GrowthText
     /// <summary>Pupils beside themselves.</summary>
     public static string Own(ClassGrowth own) => own switch
     {
-        { GrowthNats: not { } } => UnitWords.Say("OwnNone"),
+        { PupilCount: < HoldGrowth.EnoughPupilCount } or { GrowthNats: not { } } => UnitWords.SayCount("OwnFew", own.PupilCount),
         { LowNats: { } low, HighNats: { } high } when Math.Exp(high - low) < 20 => UnitWords.SayCount("OwnGrowth", own.PupilCount, Times(own.GrowthNats.Value), Times(low), Times(high)),
         _ => UnitWords.SayCount("OwnNoRange", own.PupilCount, Times(own.GrowthNats.Value)),
     };

@@ -66,7 +66,7 @@ public static class OrderText
     };
 
     private static string Looks(OrderedPair pair) => UnitWords.Say("OrderLooks", pair.HarderNumber, pair.EasierNumber) + " "
-        + (pair.Counts.ComparedCount == 0 ? Model(pair) + "." : UnitWords.SayCount("OrderSeen", pair.Counts.ComparedCount, pair.HarderNumber, pair.Counts.AgainstCount, pair.EasierNumber, pair.Counts.AsOrderedCount));
+        + (pair.Counts.ComparedCount < OrderedPair.EnoughPupilCount ? UnitWords.Say("OrderByModel", pair.EasierNumber, pair.HarderNumber, Model(pair)) : UnitWords.SayCount("OrderSeen", pair.Counts.ComparedCount, pair.HarderNumber, pair.Counts.AgainstCount, pair.EasierNumber, pair.Counts.AsOrderedCount));
 
     private static string Number(double value) => value.ToString("0.00;−0.00;0.00", CultureInfo.CurrentCulture);
 }

@@ -12,6 +12,9 @@ namespace Slantwise.Records.Evidence.Growth;
 /// <remarks>Times of different levels are never joined: a harder level is a shorter hold.</remarks>
 public sealed record HoldGrowth(int TaskNumber, int LevelPlace, IReadOnlyList<LessonHolds> Lessons, ClassGrowth Own, LearningCurve Curve)
 {
+    /// <summary>Under this many pupils timed in two lessons or more no growth is given: it would be that of one or two children. A working rule, no source.</summary>
+    public const int EnoughPupilCount = 5;
+
     /// <summary>Whether half of the times or more were held to the dose: stopped there, they could not grow.</summary>
     public bool IsMostlyStopped => 2 * Lessons.Sum(l => l.StoppedCount) >= Lessons.Sum(l => l.TimedCount);
 

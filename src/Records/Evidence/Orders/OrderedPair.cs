@@ -20,6 +20,8 @@ public sealed record OrderedPair(
     // A range of nine in ten reaches so many standard deviations to each side of a normal law.
     private const double RangeDeviations = 1.6448536269514722;
 
+    private const double QuartileDeviations = 0.6744897501960817;
+
     /// <summary>Of those who managed the harder one, pupils who managed the easier one too.</summary>
     public int ManagedBothCount => ManagedHarderCount - Counts.AgainstCount;
 
@@ -49,7 +51,8 @@ public sealed record OrderedPair(
             // Two ways of looking that contradict each other are no evidence for either.
             if (modelIsAgainst) return isOneSided && countsLean < 0 ? OrderStanding.Unclear : OrderStanding.Against;
             if (modelIsFor) return countsLean > 0 ? OrderStanding.Unclear : OrderStanding.AsOrdered;
-            return countsLean > 0 || isSeen && Contrast!.Value.MeanLogits < 0 ? OrderStanding.PerhapsAgainst : OrderStanding.Unclear;
+            // Three chances of four that it is no harder: less is not worth a question.
+            return countsLean > 0 || isSeen && Contrast is { } c && c.MeanLogits + QuartileDeviations * c.SdLogits < 0 ? OrderStanding.PerhapsAgainst : OrderStanding.Unclear;
         }
     }
 

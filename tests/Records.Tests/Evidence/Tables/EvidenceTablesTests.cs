@@ -55,6 +55,17 @@ public sealed class EvidenceTablesTests
     }
 
     [Fact]
+    public void ToCsv_LessonsAndTalks_CountWhatIsWritten()
+    {
+        // By hand: one set each, so nobody moved; Ada's stand-in predicted 2 of 5 and 3 came; one pupil of two was talked with.
+        Assert.Equal("2027-03-08,Lesson 1,0,0,0,0,0,0,1,0,1,0,-1,1,tries,2,1,1", Lines("lessons")[1]);
+        Assert.Equal(["'=1+1,1,1,0,0,0,0,0,0,0,0,0", "Ben,1,0,1,1,0,0,0,0,1,0,0"], Lines("visits")[1..]);
+        Assert.Equal("\"V-sit, long\",Stretch,1,yes", Lines("patterns")[1]);
+        Assert.Single(Lines("observers"));
+        Assert.Single(Lines("growth"));
+    }
+
+    [Fact]
     public void ToCsv_InAnotherLanguage_IsTheSame()
     {
         var (before, english) = (CultureInfo.CurrentCulture, Lines("levels"));
