@@ -32,7 +32,7 @@ public sealed partial class TableLinksTests(Browser browser)
             Assert.Equal([0xEF, 0xBB, 0xBF], bytes[..3]);
             Assert.True(bytes.Count(b => b == '\n') > 1, $"{link} holds no row.");
         }
-        var missing = await served.Client.GetAsync(links[0].Replace("levels", "grades", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        var missing = await served.Client.GetAsync(links[0].Replace("lessons.csv", "grades.csv", StringComparison.Ordinal), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, missing.StatusCode);
     }
 
