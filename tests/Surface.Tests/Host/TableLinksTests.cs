@@ -7,14 +7,20 @@ namespace Slantwise.Surface.Tests.Host;
 
 public sealed partial class TableLinksTests(Browser browser)
 {
-    [Fact]
-    public async Task Readings_OfAClass_LeadToTablesThatOpenInASpreadsheet()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Evidence_OfAClassAndALesson_LeadsToTablesThatOpenInASpreadsheet(bool isLesson)
     {
         await using var served = await ServedHost.StartAsync();
-        var readings = await ReadingsAsync(served);
-        var page = await served.Client.GetStringAsync(readings, TestContext.Current.CancellationToken);
+        var page = await served.Client.GetStringAsync(await ReadingsAsync(served), TestContext.Current.CancellationToken);
+        if (isLesson)
+        {
+            var unit = await served.Client.GetStringAsync((await ReadingsAsync(served)).Replace("/readings", "/evidence", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+            page = await served.Client.GetStringAsync(LessonLink().Match(unit).Value, TestContext.Current.CancellationToken);
+        }
         var links = TableLink().Matches(page).Select(m => m.Groups[1].Value).ToList();
-        Assert.True(links.Count >= 9, $"Only {links.Count} tables are linked.");
+        Assert.True(links.Count >= (isLesson ? 13 : 15), $"Only {links.Count} tables are linked.");
         foreach (var link in links)
         {
             var answer = await served.Client.GetAsync(link, TestContext.Current.CancellationToken);
@@ -26,7 +32,7 @@ public sealed partial class TableLinksTests(Browser browser)
             Assert.Equal([0xEF, 0xBB, 0xBF], bytes[..3]);
             Assert.True(bytes.Count(b => b == '\n') > 1, $"{link} holds no row.");
         }
-        var missing = await served.Client.GetAsync(links[0].Replace("levels", "grades", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        var missing = await served.Client.GetAsync(links[0].Replace("lessons.csv", "grades.csv", StringComparison.Ordinal), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, missing.StatusCode);
     }
 
@@ -57,6 +63,9 @@ public sealed partial class TableLinksTests(Browser browser)
 
     [GeneratedRegex("/classes/[0-9a-f]{8}-[0-9a-f-]{27}")]
     private static partial Regex ClassLink();
+
+    [GeneratedRegex("/lessons/[0-9a-f]{8}-[0-9a-f-]{27}/evidence")]
+    private static partial Regex LessonLink();
 
     [GeneratedRegex("href=\"(/tables/[^\"]+)\"")]
     private static partial Regex TableLink();

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Slantwise.Records.Evidence;
+using Slantwise.Records.Evidence.Growth;
 using Slantwise.Records.Evidence.Levels;
+using Slantwise.Records.Evidence.Orders;
 using Slantwise.Records.Evidence.SelfChecks;
 
 namespace Slantwise.Desk.Pages.Evidence;
@@ -8,7 +10,7 @@ namespace Slantwise.Desk.Pages.Evidence;
 /// <summary>The name of a number that pools a class's entries, so that an address can lead to them.</summary>
 /// <param name="Kind">Which kind of number.</param>
 /// <param name="TaskNumber">The task, from 1; 0 where no task is meant.</param>
-/// <param name="Place">Its place in the evidence's list, from 0; of self-checks the cue's number, from 1.</param>
+/// <param name="Place">Its place in the evidence's list, from 0; of self-checks the cue's number, of moves and talks the lesson's, from 1.</param>
 public readonly record struct EvidencePart(EvidencePartKind Kind, int TaskNumber = 0, int Place = 0)
 {
     // A sheet has 5 cues at most; all sheets of a unit together have far fewer than this.
@@ -59,9 +61,21 @@ public readonly record struct EvidencePart(EvidencePartKind Kind, int TaskNumber
                 ? ClassLevels.CuesAt(evidence.Pupils, task, levelId).ElementAtOrDefault(place % CuePlaces)?.EntryIds ?? []
                 : [],
             EvidencePartKind.Uncounted => evidence.UncountedEntryIds,
+            EvidencePartKind.Moves => place == 0 || LessonOf(evidence, place) is not null ? LevelMoves.Of(evidence.Pupils, LessonOf(evidence, place)).EntryIds : [],
+            EvidencePartKind.Order => TaskOrder.Of(evidence.Pupils, evidence.Tasks, null).FirstOrDefault(o => o.TaskNumber == number)?.Pairs.ElementAtOrDefault(place)?.EntryIds ?? [],
+            EvidencePartKind.Pattern => DecisionsOf(evidence).Patterns.FirstOrDefault(p => (int)p.Pattern == place)?.EntryIds ?? [],
+            EvidencePartKind.Stays => LongStays.Of(evidence.Pupils).EntryIds,
+            EvidencePartKind.Visits => [.. evidence.Pupils.SelectMany(p => p.Visits).Where(v => place == 0 || v.LessonId == LessonOf(evidence, place)).Select(v => v.EntryId)],
+            EvidencePartKind.LevelTalk => evidence.Class.LevelTalk.EntryIdsToReread,
+            EvidencePartKind.Observers => evidence.Observers?.EntryIds ?? [],
             _ => [],
         };
     }
+
+    internal static DecisionEvidence DecisionsOf(EvidenceView evidence) =>
+        DecisionEvidence.Of(evidence.Pupils.SelectMany(p => p.Tasks).SelectMany(t => t.Sets));
+
+    private static Guid? LessonOf(EvidenceView evidence, int lessonNumber) => evidence.Lessons.FirstOrDefault(l => l.LessonNumber == lessonNumber)?.LessonId;
 
     private static IReadOnlyList<Guid> SelfChecked(EvidenceView evidence, int taskNumber, int cueNumber)
     {

@@ -26,4 +26,25 @@ public enum EvidencePartKind
 
     /// <summary>A cue in the sets at a level: the place holds both, see <see cref="EvidencePart.LevelCue"/>.</summary>
     LevelCue = 8,
+
+    /// <summary>Levels chosen: of the lesson of that number, of all where it is 0.</summary>
+    Moves = 9,
+
+    /// <summary>Two neighbouring levels, and the pupils who tried both.</summary>
+    Order = 10,
+
+    /// <summary>Decisions of one pattern, its number being the place.</summary>
+    Pattern = 11,
+
+    /// <summary>Long stays at a level.</summary>
+    Stays = 12,
+
+    /// <summary>Talks: of the lesson of that number, of all where it is 0.</summary>
+    Visits = 13,
+
+    /// <summary>Remarks that put a value on a decision or corrected it.</summary>
+    LevelTalk = 14,
+
+    /// <summary>Checks of one thing from two devices.</summary>
+    Observers = 15,
 }

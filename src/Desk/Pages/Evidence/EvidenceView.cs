@@ -1,4 +1,5 @@
 using Slantwise.Records.Evidence;
+using Slantwise.Records.Evidence.SelfChecks;
 using Slantwise.Records.Lessons;
 
 namespace Slantwise.Desk.Pages.Evidence;
@@ -27,6 +28,9 @@ public sealed record EvidenceView
     /// <summary>Entries that hold and count nowhere.</summary>
     public required IReadOnlyList<Guid> UncountedEntryIds { get; init; }
 
+    /// <summary>Checks of one thing from two devices; none where there are none.</summary>
+    public ObserverChecks? Observers { get; init; }
+
     /// <summary>Whether anything was written at all.</summary>
     public bool HasEntries => Class.SetCount > 0;
 
@@ -44,6 +48,7 @@ public sealed record EvidenceView
             Class = evidence.Class,
             Conferences = evidence.Conferences,
             UncountedEntryIds = evidence.UncountedEntryIds,
+            Observers = ObserverChecks.Of([record]),
         };
     }
 
@@ -62,6 +67,7 @@ public sealed record EvidenceView
             Class = evidence.Class,
             Conferences = evidence.Conferences,
             UncountedEntryIds = evidence.UncountedEntryIds,
+            Observers = ObserverChecks.Of(records),
         };
     }
 

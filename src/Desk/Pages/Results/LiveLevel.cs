@@ -37,9 +37,10 @@ public sealed record LiveLevel(
     {
         var (low, high) = chance.Range(SuccessShare.RangeConfidenceFraction);
         var (lowTenths, highTenths) = DotsOfTen.TenthsOf(low, high);
+        var about = Math.Clamp(chance.ChanceFraction, low, high);
+        var isFew = allCount < SuccessShare.EnoughTrialCount || chance.Logit.Cautions.HasFlag(ResponseCaution.MostlyAssumption);
         return new(
-            taskName, levelNumber, level, (int)Math.Round(10 * chance.ChanceFraction), lowTenths, highTenths, DotsOfTen.Of(low, high, DotMm, ""),
-            allCount < SuccessShare.EnoughTrialCount || chance.Logit.Cautions.HasFlag(ResponseCaution.MostlyAssumption),
+            taskName, levelNumber, level, DotsOfTen.AboutOf(about, low, high), lowTenths, highTenths, DotsOfTen.Of(about, low, high, DotMm, isFew, ""), isFew,
             TriesBesideRange.Of(today.SuccessCount, today.TrialCount, low, high), today, chance.TrialCount, allCount);
     }
 }

@@ -13,11 +13,4 @@ public sealed partial class ClassChances
     /// <returns>None for a level that the class does not have.</returns>
     public SuccessChance? Middle(Guid levelId, int lesson) =>
         _levels.TryGetValue(levelId, out var level) ? Fit.MiddleChance(level, lesson) : null;
-
-    /// <summary>How much harder one level is than another.</summary>
-    /// <param name="levelId">The level.</param>
-    /// <param name="otherId">The other.</param>
-    /// <returns>None where the class does not have both.</returns>
-    public Estimate? Contrast(Guid levelId, Guid otherId) =>
-        _levels.TryGetValue(levelId, out var level) && _levels.TryGetValue(otherId, out var other) ? Fit.Contrast(level, other) : null;
 }

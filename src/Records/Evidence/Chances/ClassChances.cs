@@ -86,6 +86,13 @@ public sealed partial class ClassChances
         return chances;
     }
 
+    /// <summary>How much harder one level is than another, over all pupils.</summary>
+    /// <param name="harderId">A level.</param>
+    /// <param name="easierId">Another.</param>
+    /// <returns>None for a level that the class does not have.</returns>
+    public Estimate? Contrast(Guid harderId, Guid easierId) =>
+        _levels.TryGetValue(harderId, out var harder) && _levels.TryGetValue(easierId, out var easier) ? Fit.Contrast(harder, easier) : null;
+
     /// <summary>How many trials of a pupil it rests on, over all tasks; 0 for one the class does not have.</summary>
     /// <param name="pupilId">The pupil.</param>
     public int TrialCountOf(Guid pupilId) => _pupils.TryGetValue(pupilId, out var pupil) ? _trialsOfPupil[pupil] : 0;

@@ -21,6 +21,9 @@ public enum ReachNoteKind
     /// <summary>Levels that nobody is likely to need: a hint.</summary>
     Unneeded,
 
+    /// <summary>Two levels that the model puts the other way round than the sheet, as a question.</summary>
+    Order,
+
     /// <summary>How many pupils are mostly assumed.</summary>
     Assumed,
 }

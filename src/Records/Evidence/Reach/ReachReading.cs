@@ -1,5 +1,6 @@
 using System.Globalization;
 using Slantwise.Engines.Statistics.Reach;
+using Slantwise.Records.Evidence.Orders;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
 using static Slantwise.Records.Words.ReachWords;
@@ -34,6 +35,8 @@ public sealed record ReachReading(string Headline, IReadOnlyList<ReachNote> Note
         if (!isAssumed && Addition(reach, task, culture) is { } addition) notes.Add(new ReachNote(ReachNoteKind.Addition, addition));
         if (!isAssumed && reach.UnneededLevels is { Count: > 0 } unneeded && reach.Pupils.Count > 0)
             notes.Add(new ReachNote(ReachNoteKind.Unneeded, TextCount("Unneeded", culture, unneeded.Count, Listed(unneeded.Select(i => Numbered(i, task.Levels[i], culture)), culture))));
+        if (!isAssumed)
+            notes.AddRange(reach.Neighbours.Where(p => p.Standing is OrderStanding.Against or OrderStanding.PerhapsAgainst).Select(p => new ReachNote(ReachNoteKind.Order, Order(p, culture))));
         if (!isAssumed && reach.Pupils.Count(p => p.IsMostlyAssumed) is var assumed and > 0)
             notes.Add(new ReachNote(ReachNoteKind.Assumed, Text("Assumed", culture, assumed, reach.Pupils.Count)));
         return new ReachReading(HeadlineOf(reach, task, band, culture), notes, GroundsOf(reach, culture))
@@ -56,6 +59,15 @@ public sealed record ReachReading(string Headline, IReadOnlyList<ReachNote> Note
         return Text("Headline", culture, expected, reach.Pupils.Count, range, band100)
             + (missing <= named ? "" : Text(named == 0 ? "OthersUnknown" : "MoreUnknown", culture));
     }
+
+    // Which order is right is the teacher's to say: the range says how sure the other one is.
+    private static string Order(OrderedPair pair, CultureInfo culture)
+    {
+        var (low, high) = TenthsOf(pair.LowOfEvenFraction!.Value, pair.HighOfEvenFraction!.Value);
+        return Text("Order", culture, pair.HarderNumber, pair.EasierNumber, low, high) + (pair.Standing == OrderStanding.Against ? "" : Text("OrderChance", culture)) + Text("OrderAsk", culture);
+    }
+
+    private static (int Low, int High) TenthsOf(double low, double high) => ((int)Math.Floor(low * 10 + 1e-9), (int)Math.Ceiling(high * 10 - 1e-9));
 
     private static string? Addition(TaskReach reach, SheetTask task, CultureInfo culture)
     {

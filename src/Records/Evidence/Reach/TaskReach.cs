@@ -1,5 +1,7 @@
+using Slantwise.Engines.Statistics.Orders;
 using Slantwise.Engines.Statistics.Reach;
 using Slantwise.Records.Evidence.Chances;
+using Slantwise.Records.Evidence.Orders;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -25,6 +27,9 @@ public sealed record TaskReach(
     /// <summary>Places of levels, from 0, that nobody is likely to need.</summary>
     public IReadOnlyList<int> UnneededLevels => [.. Levels.Select((level, i) => (level, i)).Where(l => l.level.NeededFraction < UnneededFraction).Select(l => l.i)];
 
+    /// <summary>Each level of the sheet beside the next as the model orders them, without counts of pupils; a hypothesis beside the sheet's.</summary>
+    public IReadOnlyList<OrderedPair> Neighbours { get; init; } = [];
+
     /// <summary>The reach of a task's levels.</summary>
     /// <param name="task">As it would be on the sheet.</param>
     /// <param name="candidates">Levels that could be added to it; may be empty.</param>
@@ -46,7 +51,11 @@ public sealed record TaskReach(
 
         var reached = ordered.Select((p, i) => new ReachedPupil(
             p.Id, p.Label, whole.Pupils[i], seen[i].Of(task.Levels.Count).Levels, seen[i].TrialCount, seen[i].IsMostlyAssumed)).ToList();
-        return new TaskReach(task.TaskId, reached, whole.Levels, whole, AdditionOf(task, candidates, seen, reached, band), chances.TrialCount);
+        return new TaskReach(task.TaskId, reached, whole.Levels, whole, AdditionOf(task, candidates, seen, reached, band), chances.TrialCount)
+        {
+            Neighbours = [.. task.Levels.Zip(task.Levels.Skip(1)).Select((pair, i) => new OrderedPair(
+                i + 1, i + 2, new LevelPair(i, i + 1, 0, 0, 0), 0, chances.Contrast(pair.Second.Id, pair.First.Id), []))],
+        };
     }
 
     private static LevelToAdd? AdditionOf(SheetTask task, IReadOnlyList<CandidateLevel> candidates, List<Outlook> seen, List<ReachedPupil> reached, ReachBand band)

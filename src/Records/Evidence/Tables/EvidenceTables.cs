@@ -11,14 +11,21 @@ public static class EvidenceTables
 {
     private static readonly Dictionary<string, Func<UnitEvidence, IReadOnlyList<LessonRecord>, EvidenceTable>> Makers = new()
     {
+        ["lessons"] = (unit, _) => UnitTables.Lessons(unit),
         ["levels"] = (unit, _) => Levels(unit),
         ["cues"] = (unit, _) => Cues(unit),
         ["decisions"] = (unit, _) => Decisions(unit),
         ["pupils"] = (unit, _) => Pupils(unit),
         ["sets"] = (unit, _) => Sets(unit),
         ["talks"] = (unit, _) => Talks(unit),
+        ["visits"] = (unit, _) => UnitTables.Visited(unit),
+        ["patterns"] = (unit, _) => UnitTables.Patterns(unit),
+        ["order"] = UnitTables.Order,
+        ["growth"] = UnitTables.Growth,
+        ["hold-growth"] = (unit, _) => UnitTables.HoldGrowths(unit),
         ["self-checks"] = (unit, _) => SelfChecked(unit),
         ["predictions"] = (_, lessons) => Predictions(lessons),
+        ["observers"] = (_, lessons) => UnitTables.Observers(lessons),
         ["holds"] = (unit, _) => Holds(unit),
         ["level-chances"] = ChanceTables.Levels,
         ["pupil-chances"] = ChanceTables.Pupils,
@@ -26,6 +33,9 @@ public static class EvidenceTables
 
     /// <summary>The names of the tables, in the order of the pages.</summary>
     public static IReadOnlyList<string> Keys { get; } = [.. Makers.Keys];
+
+    /// <summary>The tables that hold something only over several lessons.</summary>
+    public static IReadOnlyList<string> UnitKeys { get; } = ["growth", "hold-growth"];
 
     /// <summary>A table by its name.</summary>
     /// <param name="key">One of <see cref="Keys"/>.</param>

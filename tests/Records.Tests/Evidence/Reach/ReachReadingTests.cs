@@ -96,6 +96,25 @@ public sealed class ReachReadingTests
         Assert.Equal("Para 2 alumnos, todos los niveles son probablemente todavía demasiado difíciles: Fay y Gus.", Note(reading, ReachNoteKind.AllTooHard));
     }
 
+    [Theory]
+    [InlineData("0 0 1 0 0", "1 1 1 1 0", true)]
+    [InlineData("1 1 1 1 0", "0 0 1 0 0", false)]
+    public void Of_LevelsTheModelPutsTheOtherWayRound_AsksAboutTheOrder(string atFirst, string atSecond, bool isAsked)
+    {
+        var builder = new LessonBuilder(1, setCount: 2).Pupils([.. Enumerable.Range(1, 16).Select(i => $"P{i}")]).Task(1, "Frog", ["a"], (1, 3, null), (2, 3, null));
+        for (var i = 1; i <= 16; i++) builder.Set($"P{i}", 1, level: 1, tries: atFirst).Set($"P{i}", 2, level: 2, tries: atSecond);
+        var (_, reading) = Read(English, builder.Record());
+        if (!isAsked)
+        {
+            Assert.DoesNotContain(reading.Notes, n => n.Kind == ReachNoteKind.Order);
+            return;
+        }
+        var note = Note(reading, ReachNoteKind.Order);
+        Assert.StartsWith("By this class's tries level 2 looks no harder than level 1: where level 1 comes off 5 of 10, level 2 likely does ", note);
+        Assert.EndsWith("Is this the order you want on the sheet?", note);
+        Assert.DoesNotContain("chance", note);
+    }
+
     [Fact]
     public void Of_ATaskWithoutLevels_SaysSo()
     {

@@ -38,6 +38,17 @@ public sealed class EvidenceTablesTests
     }
 
     [Fact]
+    public void Of_EveryColumn_IsExplainedInTheDocs()
+    {
+        var root = new DirectoryInfo(AppContext.BaseDirectory);
+        while (root is not null && !File.Exists(Path.Combine(root.FullName, "docs", "tables.md"))) root = root.Parent;
+        var sections = File.ReadAllText(Path.Combine(root!.FullName, "docs", "tables.md")).Split("\n## ").Skip(1).ToDictionary(s => s[..s.IndexOf('\n')].Trim());
+        Assert.Equal(EvidenceTables.Keys.Order(), sections.Keys.Order());
+        foreach (var key in EvidenceTables.Keys)
+            Assert.All(EvidenceTables.Of(key, [Lesson().Record()])!.Headings, h => Assert.Contains($"`{h}`", sections[key]));
+    }
+
+    [Fact]
     public void ToCsv_TextThatASpreadsheetWouldRun_IsGuarded()
     {
         Assert.Contains(Lines("pupils"), l => l.StartsWith("'=1+1,", StringComparison.Ordinal));
@@ -52,6 +63,17 @@ public sealed class EvidenceTablesTests
         Assert.Equal("day,pupil,task,set,level,predicted_successes,predicted_s,successes,tries,times_s,cues_open,decision,reason", lines[0]);
         Assert.Equal("2027-03-08,'=1+1,\"V-sit, long\",1,1,2,,3,5,? ? 2.5 3 ?,none,Harder,", lines[1]);
         Assert.Equal("2027-03-08,Ben,\"V-sit, long\",1,1,,,1,1,,,,", lines[2]);
+    }
+
+    [Fact]
+    public void ToCsv_LessonsAndTalks_CountWhatIsWritten()
+    {
+        // By hand: one set each, so nobody moved; Ada's stand-in predicted 2 of 5 and 3 came; one pupil of two was talked with.
+        Assert.Equal("2027-03-08,Lesson 1,0,0,0,0,0,0,1,0,1,0,-1,1,tries,2,1,1", Lines("lessons")[1]);
+        Assert.Equal(["'=1+1,1,1,0,0,0,0,0,0,0,0,0", "Ben,1,0,1,1,0,0,0,0,1,0,0"], Lines("visits")[1..]);
+        Assert.Equal("\"V-sit, long\",Stretch,1,yes", Lines("patterns")[1]);
+        Assert.Single(Lines("observers"));
+        Assert.Single(Lines("growth"));
     }
 
     [Fact]
