@@ -91,13 +91,36 @@ public sealed class BalanceStudioTests(Browser browser)
         var knee = page.Locator("#kneeflexion-left");
         var angle = double.Parse(await knee.InputValueAsync());
         await knee.FocusAsync();
-        // One after the other: a press that comes before the answer to the last one is drawn over by it.
         for (var step = 1; step <= 3; step++)
         {
             await page.Keyboard.PressAsync("ArrowLeft");
             await page.WaitForFunctionAsync("angle => Number(document.querySelector('#kneeflexion-left').value) === angle", angle - step);
         }
         Assert.NotEqual("", await page.Locator("#said").TextContentAsync());
+    }
+
+    [Fact]
+    public async Task Keys_OnAJointFasterThanTheAnswers_AreNotDrawnOver()
+    {
+        var page = await browser.NewPageAsync();
+        page.SetDefaultTimeout((float)HostProgram.Patience.TotalMilliseconds);
+        await using var served = await ServedHost.StartAsync();
+        await OpenAsync(page, served, "/balance?posture=tripod");
+        await page.Locator("#limb-LegLeft summary").ClickAsync();
+        // Twelve steps at once, as a held key makes them on a busy machine; what answers write into the slider is written down.
+        var last = await page.EvaluateAsync<double>("""
+            () => {
+              const knee = document.querySelector('#kneeflexion-left');
+              for (let step = 0; step < 12; step++) { knee.stepDown(); knee.dispatchEvent(new Event('input', { bubbles: true })); }
+              const value = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value');
+              window.drawnOver = [];
+              Object.defineProperty(knee, 'value', { get() { return value.get.call(this); }, set(v) { window.drawnOver.push(v); value.set.call(this, v); } });
+              return Number(knee.value);
+            }
+            """);
+        await page.WaitForFunctionAsync("last => Number(document.querySelector('#kneeflexion-left + input').value) === last", last);
+        Assert.Empty(await page.EvaluateAsync<string[]>("window.drawnOver"));
+        Assert.Equal(last, double.Parse(await page.Locator("#kneeflexion-left").InputValueAsync(), System.Globalization.CultureInfo.InvariantCulture));
     }
 
     [Fact]
