@@ -5,28 +5,37 @@ using Slantwise.Statistics;
 
 // Times fits of the response model beside one plain pass of logistics over the same trials, and writes the trials for R.
 var folder = args.Length > 0 ? args[0] : Path.GetTempPath();
-(string Name, int Pupils, int Each, int Levels, ResponseOptions Options)[] sizes =
+var only = args.Length > 1 ? args[1] : "";
+ResponseOptions still = new() { DriftSdLogits = 0 }, wandering = new();
+(string Name, int Pupils, int Each, int Levels, int Lessons, ResponseOptions Options)[] sizes =
 [
-    ("class, point", 30, 15, 15, new() { GridPupilCount = 0 }),
-    ("class, 5 x 5 grid", 30, 15, 15, new()),
-    ("district", 6_000, 30, 20, new()),
-    ("country", 200_000, 30, 20, new()),
+    ("class, still", 30, 15, 15, 6, still with { GridPupilCount = 0 }),
+    ("class, still, grid", 30, 15, 15, 6, still),
+    ("class, wandering", 30, 15, 15, 6, wandering with { GridPupilCount = 0 }),
+    ("class, wandering, grid", 30, 15, 15, 6, wandering),
+    ("unit, wandering", 30, 180, 15, 6, wandering with { GridPupilCount = 0 }),
+    ("district", 12_000, 15, 40, 1, still),
+    ("district, six lessons", 12_000, 15, 40, 6, still),
+    ("district, wandering", 12_000, 15, 40, 6, wandering),
+    ("country", 400_000, 15, 40, 1, still),
 ];
-Console.WriteLine($"{"",-20}{"trials",10}{"fit ms",10}{"pass ms",10}{"ratio",8}{"peak MB",9}");
+Console.WriteLine($"{"",-24}{"trials",10}{"fit ms",10}{"pass ms",10}{"ratio",8}{"rounds",8}{"peak MB",9}");
 foreach (var size in sizes)
 {
-    var data = Trials.Of(size.Pupils, size.Each, size.Levels, 1);
-    if (size.Name != "class, 5 x 5 grid" && size.Pupils <= 6_000) Write(Path.Combine(folder, $"{size.Name.Split(',')[0]}.csv"), data);
+    if (!size.Name.StartsWith(only, StringComparison.Ordinal)) continue;
+    var data = new ResponseData(Trials.Pupils(size.Pupils), Trials.Levels(size.Levels), [.. Trials.Of(size.Pupils, size.Each, size.Levels, size.Lessons, 1)]);
+    if (size.Name is "class, still" or "district") Write(Path.Combine(folder, $"{size.Name.Split(',')[0]}.csv"), data);
     var work = new ResponseWork(ThreadCount: Environment.ProcessorCount);
-    var rounds = size.Pupils <= 30 ? 30 : 3;
+    var rounds = size.Pupils <= 30 ? 100 : size.Pupils <= 12_000 ? 9 : 3;
     var (fits, passes) = (new double[rounds], new double[rounds]);
+    var count = 0;
     for (var round = 0; round < rounds; round++)
     {
         passes[round] = Timed(() => Pass(data));
-        fits[round] = Timed(() => ResponseModel.Fit(data, size.Options, work));
+        fits[round] = Timed(() => count = ResponseModel.Fit(data, size.Options, work).RoundCount);
     }
     var (fit, pass) = (Median(fits), Median(passes));
-    Console.WriteLine($"{size.Name,-20}{data.Trials.Count,10}{fit,10:0.00}{pass,10:0.000}{fit / pass,8:0}{Process.GetCurrentProcess().PeakWorkingSet64 >> 20,9}");
+    Console.WriteLine($"{size.Name,-24}{data.Trials.Count,10}{fit,10:0.00}{pass,10:0.000}{fit / pass,8:0}{count,8}{Process.GetCurrentProcess().PeakWorkingSet64 >> 20,9}");
 }
 
 static double Timed(Action work)

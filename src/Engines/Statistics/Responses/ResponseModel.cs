@@ -27,9 +27,9 @@ public static class ResponseModel
         var told = 0.0;
         void Tell(double done) => work.Progress?.Report(new(told = Math.Max(told, done)));
 
-        var hasGrowth = options.HasGrowth && data.Trials.Any(t => t.Lesson != data.Trials[0].Lesson);
+        var hasGrowth = options.HasGrowth && data.Cells.HasLessons;
         var isUsed = UsedLevels(data, options);
-        var table = TermTable.Of(data, options, hasGrowth || options.DriftSdLogits > 0, isUsed);
+        var table = TermTable.Of(data, options, hasGrowth || options.DriftSdLogits > 0, isUsed, work.ThreadCount);
         var design = BorderDesign.Of(data, options, hasGrowth, table.Shape.IsUsed, j => isUsed[j], hasSpread: !options.IsFlat);
         var rule = GaussHermite.Of(options.NodeCount);
         IAbilityKernel Kernel() => table.StateCount > 0
@@ -56,12 +56,13 @@ public static class ResponseModel
     /// <summary>Without assumptions a level that was never tried, always managed or always missed has no finite difficulty; in the limit its trials say nothing about others.</summary>
     private static bool[] UsedLevels(ResponseData data, ResponseOptions options)
     {
+        if (!options.IsFlat) return [.. data.Levels.Select(_ => true)];
         var (managed, missed) = (new bool[data.Levels.Count], new bool[data.Levels.Count]);
         foreach (var t in data.Trials)
         {
             managed[t.Level] |= t.Successes > 0;
             missed[t.Level] |= t.Successes < t.Trials;
         }
-        return [.. managed.Select((m, j) => !options.IsFlat || (m && missed[j]))];
+        return [.. managed.Select((m, j) => m && missed[j])];
     }
 }

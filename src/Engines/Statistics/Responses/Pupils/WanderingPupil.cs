@@ -72,9 +72,10 @@ internal sealed class WanderingPupil : IAbilityKernel
     private double Integrate(int pupil, PupilPoint point, int? lesson, double[] moved, out double mode)
     {
         var terms = _table.Terms(pupil);
+        var taus = _table.Taus(pupil);
         var own = _table.Own(pupil);
         _walk.Set(_table.States(pupil), _stepSd);
-        Prepare(terms, own, _covariates[pupil], point.Rows);
+        Prepare(terms, taus, own, _covariates[pupil], point.Rows);
         var precision = 1 / (point.Sd * point.Sd);
         point.Walks.AsSpan(_table.StateStart(pupil), _walk.Count).CopyTo(_peak);
         (mode, var curvature) = Peak(terms, precision, point.Modes[pupil]);
@@ -93,7 +94,7 @@ internal sealed class WanderingPupil : IAbilityKernel
             if (q == 0) first = log;
             sum += _rows.Weights[q] = Math.Exp(log - first);
             Invert();
-            AtNode(q, terms);
+            AtNode(q, terms, taus);
             if (lesson is { } asked) At(asked, _table.States(pupil), q, moved);
         }
         for (var q = 0; q < _rule.Nodes.Length; q++) _rows.Weights[q] /= sum;
@@ -101,7 +102,7 @@ internal sealed class WanderingPupil : IAbilityKernel
         return first + Math.Log(sum * width / point.Sd);
     }
 
-    private void Prepare(ReadOnlySpan<Term> terms, ReadOnlySpan<int> own, double[] covariates, double[] rows)
+    private void Prepare(ReadOnlySpan<Term> terms, ReadOnlySpan<double> taus, ReadOnlySpan<int> own, double[] covariates, double[] rows)
     {
         var shift = 0.0;
         for (var m = 0; m < covariates.Length; m++) shift += covariates[m] * rows[_layout.FirstCovariateRow + m];
@@ -110,7 +111,7 @@ internal sealed class WanderingPupil : IAbilityKernel
         for (var t = 0; t < terms.Length; t++)
         {
             _offsets[t] = shift + growth * terms[t].Lesson - rows[own[terms[t].Own]];
-            _odds[t] = Math.Exp(Math.Clamp(_offsets[t] + shape * terms[t].Tau, -Far, Far));
+            _odds[t] = Math.Exp(Math.Clamp(_offsets[t] + shape * (taus.Length > 0 ? taus[t] : 0), -Far, Far));
         }
     }
 
@@ -206,7 +207,7 @@ internal sealed class WanderingPupil : IAbilityKernel
     }
 
     /// <summary>Scores and curvature at one node. The walk follows the rows, and its determinant moves with it: both are part of the score.</summary>
-    private void AtNode(int q, ReadOnlySpan<Term> terms)
+    private void AtNode(int q, ReadOnlySpan<Term> terms, ReadOnlySpan<double> taus)
     {
         var (n, rows, weight) = (_walk.Count, _rows.Rows, _rows.Weights[q]);
         _touch.AsSpan(0, n * rows).Clear();
@@ -216,21 +217,21 @@ internal sealed class WanderingPupil : IAbilityKernel
         _walk.Solve(_corrections.AsSpan(0, n));
         for (var t = 0; t < terms.Length; t++)
         {
-            var term = terms[t];
+            var (term, tau) = (terms[t], taus.Length > 0 ? taus[t] : 0);
             var minus = -term.M * _chances[t];
             if (term.State >= 0)
                 minus += _bends[t] * (_corrections[term.State] - _inverse[term.State * n + term.State] * (1 - 2 * _chances[t])) / 2;
             var rest = term.A + minus;
             _rows.Scores[term.Own * _lanes + q] -= rest;
             if (_rows.Growth >= 0) _rows.Scores[_rows.Growth * _lanes + q] += term.Lesson * rest;
-            if (_rows.Shape >= 0) _rows.Scores[_rows.Shape * _lanes + q] += term.Tau * minus;
+            if (_rows.Shape >= 0) _rows.Scores[_rows.Shape * _lanes + q] += tau * minus;
             if (_rows.Total >= 0) _rows.Scores[_rows.Total * _lanes + q] += rest;
-            _rows.AddCurvature(term.Own, term.Lesson, term.Tau, weight * _bends[t]);
+            _rows.AddCurvature(term.Own, term.Lesson, tau, weight * _bends[t]);
             if (term.State < 0) continue;
             var touch = _touch.AsSpan(term.State * rows, rows);
             touch[term.Own] -= _bends[t];
             if (_rows.Growth >= 0) touch[_rows.Growth] += term.Lesson * _bends[t];
-            if (_rows.Shape >= 0) touch[_rows.Shape] += term.Tau * _bends[t];
+            if (_rows.Shape >= 0) touch[_rows.Shape] += tau * _bends[t];
             if (_rows.Total >= 0) touch[_rows.Total] += _bends[t];
         }
         // How the walk gives way to each row; what it takes up does not bend the likelihood.
