@@ -41,7 +41,7 @@ public static class ResponseModel
         // Without assumptions there is no determinant to mind, and the simpler search is exact; it also gives standard errors that know about the spread.
         var peak = options.IsFlat
             ? scales.Find()
-            : new JointSearch(search, design, new(table.PupilCount, table.StateCount), options, scales.Axes, d => Tell(0.4 * d)).Find(work.Near?.PeakFor(design, scales.Axes.Length));
+            : new NestedSearch(table, design, options, work, scales.Axes, Kernel).Find(search, work.Near?.PeakFor(design, scales.Axes.Length), d => Tell(0.4 * d));
         // Where the quick search goes astray, mostly where nothing is assumed of a spread, the patient one has the last word.
         if (peak.HasConverged || options.IsFlat) scales.BeginAt(peak);
         else peak = scales.Find() with { Rounds = peak.Rounds };

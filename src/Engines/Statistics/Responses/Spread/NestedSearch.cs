@@ -1,0 +1,54 @@
+using Slantwise.Engines.Statistics.Responses.Border;
+using Slantwise.Engines.Statistics.Responses.Pupils;
+using Slantwise.Engines.Statistics.Responses.Terms;
+
+namespace Slantwise.Engines.Statistics.Responses.Spread;
+
+/// <summary>
+/// With very many pupils, a search among some of them, each standing for many, before a search among more and at last among all: nearly all passes are then
+/// short ones, and the one over everybody begins so near to its end that two or three are enough.
+/// </summary>
+internal sealed class NestedSearch(TermTable table, BorderDesign design, ResponseOptions options, ResponseWork work, ScaleAxis[] axes, Func<IPupilKernel> kernel)
+{
+    // From here on the detour is worth its while, and so many are asked first.
+    private const int Many = 3000, Few = 750;
+
+    // Each level has to be tried by some of them.
+    private const int FewForEachLevel = 20;
+
+    /// <summary>The peak over all pupils.</summary>
+    /// <param name="search">The search over all.</param>
+    /// <param name="near">One of nearly the same trials, to begin with.</param>
+    /// <param name="progress">Told how far it is.</param>
+    public ScalePeak Find(BorderSearch search, ScalePeak? near, Action<double> progress)
+    {
+        var (rounds, sizes) = (0, new TableSizes(table.PupilCount, table.StateCount));
+        double[]? tilt = null;
+        if (near is null && table.PupilCount >= Many)
+        {
+            foreach (var stride in Strides(table.PupilCount / Math.Max(Few, FewForEachLevel * design.Layout.Levels)))
+            {
+                var part = new BorderSearch(table, design, options, new(table, design.Layout, work, kernel, stride));
+                var joint = new JointSearch(part, design, sizes, options, axes, _ => { });
+                var peak = joint.Find(near);
+                rounds += peak.Rounds / stride;
+                // Where a part goes astray, the whole begins at the beginning.
+                if (!peak.HasConverged) return Whole(search, null, null, sizes, rounds, progress);
+                (near, tilt) = (peak, joint.LastTilt);
+            }
+        }
+        return Whole(search, near, tilt, sizes, rounds, progress);
+    }
+
+    /// <summary>Every so manieth pupil, search by search: coarse first, and then finer by eight, but a quarter at the most.</summary>
+    private static IEnumerable<int> Strides(int first)
+    {
+        for (var stride = first; stride > 1; stride = stride > 8 ? Math.Max(4, stride / 8) : 1) yield return stride;
+    }
+
+    private ScalePeak Whole(BorderSearch search, ScalePeak? near, double[]? tilt, TableSizes sizes, int rounds, Action<double> progress)
+    {
+        var peak = new JointSearch(search, design, sizes, options, axes, progress).Find(near, tilt);
+        return peak with { Rounds = peak.Rounds + rounds };
+    }
+}
