@@ -80,6 +80,34 @@ internal sealed class RowBuffer
         if (Shape >= 0) Curvature[Total * Rows + Shape] += tau * curvature;
     }
 
+    /// <summary>Turns logarithms of weights into weights that sum to 1, and returns the logarithm of what they summed to.</summary>
+    public double Weigh()
+    {
+        var best = Vector256.Create(double.NegativeInfinity);
+        for (var q = 0; q < _lanes; q += 4) best = Vector256.Max(best, Vector256.LoadUnsafe(ref Weights[q]));
+        var most = Math.Max(Math.Max(best.GetElement(0), best.GetElement(1)), Math.Max(best.GetElement(2), best.GetElement(3)));
+        var total = Vector256<double>.Zero;
+        for (var q = 0; q < _lanes; q += 4)
+        {
+            var weights = Vector256.Exp(Vector256.Max(Vector256.LoadUnsafe(ref Weights[q]) - Vector256.Create(most), Vector256.Create(-700.0)));
+            // Below this a node counts for nothing; the lanes that only fill up are among them.
+            weights = Vector256.ConditionalSelect(Vector256.GreaterThan(weights, Vector256.Create(1e-300)), weights, Vector256<double>.Zero);
+            weights.StoreUnsafe(ref Weights[q]);
+            total += weights;
+        }
+        var sum = Vector256.Sum(total);
+        for (var q = 0; q < _lanes; q += 4) (Vector256.LoadUnsafe(ref Weights[q]) / sum).StoreUnsafe(ref Weights[q]);
+        return most + Math.Log(sum);
+    }
+
+    /// <summary>Mean over the nodes.</summary>
+    public double Mean(double[] byLane, int first)
+    {
+        var mean = Vector256<double>.Zero;
+        for (var q = 0; q < _lanes; q += 4) mean += Vector256.LoadUnsafe(ref Weights[q]) * Vector256.LoadUnsafe(ref byLane[first + q]);
+        return Vector256.Sum(mean);
+    }
+
     /// <summary>Adds how the likelihood moves with the logarithm of the spread of abilities, which are given by node; also as a row of its own where there is one.</summary>
     public void AddSpread(PupilSums sums, double[] abilities, double sd)
     {

@@ -85,26 +85,12 @@ internal sealed class StillPupil : IAbilityKernel
         }
         for (var t = 0; t < terms.Length; t++) AtNodes(t, terms[t], taus.Length > 0 ? taus[t] : 0, mostOdds);
 
-        var best = Vector256.Create(double.NegativeInfinity);
         for (var q = 0; q < _lanes; q += 4)
         {
             var abilities = Vector256.LoadUnsafe(ref _abilities[q]);
-            var logs = Vector256.LoadUnsafe(ref _logWeights[q]) + abilities * (Vector256.Create(successes) - abilities * (precision / 2)) - _logs.Value(q);
-            logs.StoreUnsafe(ref Rows.Weights[q]);
-            best = Vector256.Max(best, logs);
+            (Vector256.LoadUnsafe(ref _logWeights[q]) + abilities * (Vector256.Create(successes) - abilities * (precision / 2)) - _logs.Value(q)).StoreUnsafe(ref Rows.Weights[q]);
         }
-        var most = Math.Max(Math.Max(best.GetElement(0), best.GetElement(1)), Math.Max(best.GetElement(2), best.GetElement(3)));
-        var total = Vector256<double>.Zero;
-        for (var q = 0; q < _lanes; q += 4)
-        {
-            var weights = Vector256.Exp(Vector256.Max(Vector256.LoadUnsafe(ref Rows.Weights[q]) - Vector256.Create(most), Vector256.Create(-700.0)));
-            // Below this a node counts for nothing; the lanes that only fill up are among them.
-            weights = Vector256.ConditionalSelect(Vector256.GreaterThan(weights, Vector256.Create(1e-300)), weights, Vector256<double>.Zero);
-            weights.StoreUnsafe(ref Rows.Weights[q]);
-            total += weights;
-        }
-        var sum = Vector256.Sum(total);
-        for (var q = 0; q < _lanes; q += 4) (Vector256.LoadUnsafe(ref Rows.Weights[q]) / sum).StoreUnsafe(ref Rows.Weights[q]);
+        var log = Rows.Weigh();
         for (var t = 0; t < terms.Length; t++)
         {
             var mean = Vector256<double>.Zero;
@@ -115,7 +101,7 @@ internal sealed class StillPupil : IAbilityKernel
             }
             Rows.AddCurvature(terms[t].Own, terms[t].Lesson, taus.Length > 0 ? taus[t] : 0, terms[t].M * Vector256.Sum(mean));
         }
-        return constant + most + Math.Log(sum * width / point.Sd);
+        return constant + log + Math.Log(width / point.Sd);
     }
 
     private (double Constant, double Successes) Prepare(ReadOnlySpan<Term> terms, ReadOnlySpan<double> taus, ReadOnlySpan<int> own, double[] covariates)
