@@ -72,7 +72,8 @@ internal sealed class JointSearch(BorderSearch search, BorderDesign design, Tabl
     }
 
     /// <summary>Whether the spreads have moved by more than one hundredth of a standard error: how the determinant pulls at them has then to be looked at again.</summary>
-    private static bool IsFar(double[] from, double[] to, Step step) => from.Where((x, a) => Math.Abs(x - to[a]) > 0.01 * Math.Sqrt(step.Covariance[a, a])).Any();
+    private bool IsFar(double[] from, double[] to, Step step) =>
+        from.Where((x, a) => Math.Abs(x - to[a]) > Math.Max(0.01, options.SpreadToleranceSd) * Math.Sqrt(step.Covariance[a, a])).Any();
 
     private static double[] Moved(double[] from, double[] by) => [.. from.Select((x, k) => x + by[k])];
 

@@ -8,6 +8,10 @@ namespace Slantwise.Engines.Statistics.Responses.Spread;
 /// With very many pupils, a search among some of them, each standing for many, before a search among more and at last among all: nearly all passes are then
 /// short ones, and the one over everybody begins so near to its end that two or three are enough.
 /// </summary>
+/// <remarks>
+/// What the determinant of the border's information adds to the slopes of the spreads is as large as the number of levels and grows no further with pupils: it is
+/// seen from a few thousand of them. That leaves the spreads, of 12 000 pupils, within one hundredth of a standard error, and of more pupils nearer.
+/// </remarks>
 internal sealed class NestedSearch(TermTable table, BorderDesign design, ResponseOptions options, ResponseWork work, ScaleAxis[] axes, Func<IPupilKernel> kernel)
 {
     // From here on the detour is worth its while, and so many are asked first.
@@ -29,8 +33,9 @@ internal sealed class NestedSearch(TermTable table, BorderDesign design, Respons
             foreach (var stride in Strides(table.PupilCount / Math.Max(Few, FewForEachLevel * design.Layout.Levels)))
             {
                 var part = new BorderSearch(table, design, options, new(table, design.Layout, work, kernel, stride));
-                var joint = new JointSearch(part, design, sizes, options, axes, _ => { });
-                var peak = joint.Find(near);
+                // A part only says where the next search begins, so it need not be exact; but each stands for many, and in standard errors of the whole it is far off anyway.
+                var joint = new JointSearch(part, design, sizes, options with { ToleranceSd = Math.Max(options.ToleranceSd, 1e-3) }, axes, _ => { });
+                var peak = joint.Find(near, table.PupilCount / stride > Many * 4 ? tilt : null);
                 rounds += peak.Rounds / stride;
                 // Where a part goes astray, the whole begins at the beginning.
                 if (!peak.HasConverged) return Whole(search, null, null, sizes, rounds, progress);

@@ -10,6 +10,7 @@ internal sealed class CellCounter
     private int[] _pupils = [];
     private TrialCell[] _cells = [];
     private int _count;
+    private bool _isOrdered = true;
 
     public void Add(in ResponseTrial trial)
     {
@@ -45,13 +46,34 @@ internal sealed class CellCounter
 
     private void Put(int pupil, TrialCell cell)
     {
-        if (_count == _cells.Length)
-        {
-            if (_count > 0) _parts.Add((_pupils, _cells, _count));
-            // A class is small, and its counters come and go in a lesson.
-            var size = _parts.Count == 0 && _count == 0 ? 256 : _parts.Count < 8 ? 4096 : PartSize;
-            (_pupils, _cells, _count) = (new int[size], new TrialCell[size], 0);
-        }
+        if (_count == _cells.Length) MakeRoom();
+        _isOrdered &= _count == 0 || _pupils[_count - 1] <= pupil;
         (_pupils[_count], _cells[_count++]) = (pupil, cell);
+    }
+
+    private void MakeRoom()
+    {
+        // Where trials come pupil by pupil, those alike are made one at once, and the room is used again.
+        if (_isOrdered && _count == PartSize && Compact() < PartSize * 3 / 4) return;
+        if (_count > 0) _parts.Add((_pupils, _cells, _count));
+        // A class is small, and its counters come and go in a lesson.
+        var size = _parts.Count == 0 ? 256 : _parts.Count < 8 ? 4096 : PartSize;
+        (_pupils, _cells, _count, _isOrdered) = (new int[size], new TrialCell[size], 0, true);
+    }
+
+    private int Compact()
+    {
+        var end = 0;
+        for (var first = 0; first < _count;)
+        {
+            var (pupil, next) = (_pupils[first], first + 1);
+            while (next < _count && _pupils[next] == pupil) next++;
+            var own = _cells.AsSpan(first, next - first);
+            var left = own[..TrialCells.Merge(own)];
+            left.CopyTo(_cells.AsSpan(end));
+            _pupils.AsSpan(end, left.Length).Fill(pupil);
+            (first, end) = (next, end + left.Length);
+        }
+        return _count = end;
     }
 }

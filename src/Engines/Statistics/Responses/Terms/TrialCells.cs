@@ -11,7 +11,7 @@ internal sealed class TrialCells
 
     public int PupilCount => _start.Length - 1;
 
-    public int CellCount => _cells.Length;
+    public int CellCount => _start[^1];
 
     /// <summary>Whether there are trials in more than one lesson.</summary>
     public bool HasLessons
@@ -19,7 +19,7 @@ internal sealed class TrialCells
         get
         {
             int? first = null;
-            foreach (var cell in _cells) if ((first ??= cell.Lesson) != cell.Lesson) return true;
+            foreach (var cell in _cells.AsSpan(0, CellCount)) if ((first ??= cell.Lesson) != cell.Lesson) return true;
             foreach (var trial in _timed) if ((first ??= trial.Lesson) != trial.Lesson) return true;
             return false;
         }
@@ -36,7 +36,7 @@ internal sealed class TrialCells
     /// <summary>One trial, or a cell, by its place: cells first.</summary>
     public ResponseTrial At(int k)
     {
-        if (k >= _cells.Length) return _timed[k - _cells.Length];
+        if (k >= CellCount) return _timed[k - CellCount];
         var pupil = Array.BinarySearch(_start, k);
         if (pupil < 0) pupil = ~pupil - 1;
         while (_start[pupil + 1] == k) pupil++;
@@ -63,24 +63,35 @@ internal sealed class TrialCells
         return new(start, Merged(cells, start), TimedStart(timed, pupilCount, out var sorted), sorted);
     }
 
-    /// <summary>Sorts each pupil's cells and makes one of those that are alike; the starts move along.</summary>
+    /// <summary>Sorts one pupil's cells, makes one of those that are alike, and returns how many are left at the beginning.</summary>
+    public static int Merge(Span<TrialCell> cells)
+    {
+        Sort(cells);
+        var end = 0;
+        foreach (var cell in cells)
+        {
+            if (end > 0 && cells[end - 1] is var last && last.Place == cell.Place && last.Trials + cell.Trials <= TrialCell.MostTrials)
+                cells[end - 1] = last with { Trials = (ushort)(last.Trials + cell.Trials), Successes = (ushort)(last.Successes + cell.Successes) };
+            else cells[end++] = cell;
+        }
+        return end;
+    }
+
+    /// <summary>The cells pupil by pupil, those alike made one; the starts move along.</summary>
     private static TrialCell[] Merged(TrialCell[] cells, int[] start)
     {
         var (end, first) = (0, 0);
         for (var i = 0; i < start.Length - 1; i++)
         {
             var own = cells.AsSpan(first, start[i + 1] - first);
-            Sort(own);
             (first, start[i]) = (start[i + 1], end);
-            for (var k = 0; k < own.Length; k++)
-            {
-                if (end > start[i] && cells[end - 1] is var last && last.Place == own[k].Place && last.Trials + own[k].Trials <= TrialCell.MostTrials)
-                    cells[end - 1] = last with { Trials = (ushort)(last.Trials + own[k].Trials), Successes = (ushort)(last.Successes + own[k].Successes) };
-                else cells[end++] = own[k];
-            }
+            var left = own[..Merge(own)];
+            left.CopyTo(cells.AsSpan(end));
+            end += left.Length;
         }
         start[^1] = end;
-        return end == cells.Length ? cells : cells[..end];
+        // A copy costs memory, too, for a while.
+        return end > 0.9 * cells.Length ? cells : cells[..end];
     }
 
     private static void Sort(Span<TrialCell> cells)
