@@ -45,6 +45,8 @@ public sealed partial class ResponseFit
             | (data.Trials.Count == 0 ? ResponseCaution.NoTrials : 0);
     }
 
+    internal ResponseOptions Options => _options;
+
     /// <summary>What to mind about the whole.</summary>
     public ResponseCaution Cautions { get; }
 

@@ -13,9 +13,6 @@ internal sealed class JointSearch(BorderSearch search, BorderDesign design, Tabl
 
     private int _rounds;
 
-    /// <summary>What the determinant added to the spreads' slopes at the end of the last search, by spread.</summary>
-    public double[]? LastTilt { get; private set; }
-
     /// <summary>The peak.</summary>
     /// <param name="near">One of nearly the same trials, to begin with.</param>
     /// <param name="givenTilt">What the determinant adds, where it is known well enough from part of the pupils; none to find it.</param>
@@ -65,10 +62,9 @@ internal sealed class JointSearch(BorderSearch search, BorderDesign design, Tabl
             step = step with { BorderSd = left };
             break;
         }
-        LastTilt = tilt;
         var point = best.Point with { DistanceSd = step.BorderSd };
         var isAtEdge = bestLogs.Where((l, a) => l <= axes[a].Low + 1e-9 || l >= axes[a].High - 1e-9).Any();
-        return new(bestLogs, point, bestValue, step.Covariance, [.. axes.Select((_, a) => Sides(point, bestLogs, a, step))], isAtEdge, _rounds < MostRounds, _rounds);
+        return new(bestLogs, point, bestValue, step.Covariance, [.. axes.Select((_, a) => Sides(point, bestLogs, a, step))], isAtEdge, _rounds < MostRounds, _rounds) { Tilt = tilt };
     }
 
     /// <summary>Whether the spreads have moved by more than one hundredth of a standard error: how the determinant pulls at them has then to be looked at again.</summary>

@@ -23,11 +23,12 @@ internal sealed class NestedSearch(TermTable table, BorderDesign design, Respons
     /// <summary>The peak over all pupils.</summary>
     /// <param name="search">The search over all.</param>
     /// <param name="near">One of nearly the same trials, to begin with.</param>
+    /// <param name="isTiltKept">Whether what the determinant added there is taken over as well.</param>
     /// <param name="progress">Told how far it is.</param>
-    public ScalePeak Find(BorderSearch search, ScalePeak? near, Action<double> progress)
+    public ScalePeak Find(BorderSearch search, ScalePeak? near, bool isTiltKept, Action<double> progress)
     {
         var (rounds, sizes) = (0, new TableSizes(table.PupilCount, table.StateCount));
-        double[]? tilt = null;
+        var tilt = isTiltKept && near?.Tilt.Length == axes.Length ? near.Tilt : null;
         if (near is null && table.PupilCount >= Many)
         {
             foreach (var stride in Strides(table.PupilCount / Math.Max(Few, FewForEachLevel * design.Layout.Levels)))
@@ -39,7 +40,7 @@ internal sealed class NestedSearch(TermTable table, BorderDesign design, Respons
                 rounds += peak.Rounds / stride;
                 // Where a part goes astray, the whole begins at the beginning.
                 if (!peak.HasConverged) return Whole(search, null, null, sizes, rounds, progress);
-                (near, tilt) = (peak, joint.LastTilt);
+                (near, tilt) = (peak, peak.Tilt);
             }
         }
         return Whole(search, near, tilt, sizes, rounds, progress);
