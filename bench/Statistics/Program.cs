@@ -20,6 +20,11 @@ ResponseOptions still = new() { DriftSdLogits = 0 }, wandering = new();
     ("district, wandering", 12_000, 15, 40, 6, wandering),
     ("country", 400_000, 15, 40, 1, still),
 ];
+if (folder == "study")
+{
+    Study.Run(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 2000, args.Length > 2 ? int.Parse(args[2], CultureInfo.InvariantCulture) : 400);
+    return;
+}
 if (only is null)
 {
     Console.WriteLine($"{"",-24}{"trials",10}{"fit ms",10}{"best",9}{"cpu ms",9}{"pass ms",10}{"ratio",8}{"passes",8}{"count ms",10}{"peak MB",9}");
@@ -29,6 +34,12 @@ if (only is null)
         using var child = Process.Start(Environment.ProcessPath!, [typeof(Trials).Assembly.Location, folder, name]);
         child.WaitForExit();
     }
+    Refits.Run();
+    return;
+}
+if (only is "refit")
+{
+    Refits.Run();
     return;
 }
 foreach (var size in sizes)
