@@ -30,8 +30,8 @@ public static class ResponseModel
     /// <param name="work">On how many threads; none for one.</param>
     /// <returns>
     /// Border and spreads at their peak, as <see cref="Fit"/> would find them with the same options and no grid, within two hundredths of a standard error, and after a lesson of refits in a row within a twentieth. Against a full fit of a
-    /// small class, which averages over pairs of spreads, means may lie a fifth of a standard deviation off and deviations come out up to a sixth too small, most
-    /// for levels that were hardly tried. The levels are not read a second time: <see cref="ResponseFit.Choice"/> is the previous one's.
+    /// small class, which averages over pairs of spreads, means may lie a fifth of a standard deviation off and deviations come out up to a fifth too small, or a
+    /// twentieth too large, most for levels that were hardly tried. The levels are not read a second time: <see cref="ResponseFit.Choice"/> is the previous one's.
     /// </returns>
     /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
     public static ResponseFit Refit(ResponseFit previous, ResponseData data, ResponseWork? work = null) => Run(data, previous.Options, (work ?? new()) with { Near = previous }, previous);
