@@ -1,7 +1,7 @@
 namespace Slantwise.Engines.Statistics;
 
 /// <summary>A running mean and the sum of squares about it.</summary>
-/// <remarks>Source: [Welford1962].</remarks>
+/// <remarks>Sources: [Welford1962]; [Chan1983] for parts (from memory).</remarks>
 internal struct MeanSquare
 {
     private double mean, squares;
@@ -20,5 +20,15 @@ internal struct MeanSquare
         var from = value - mean;
         mean += from / count;
         squares += from * (value - mean);
+    }
+
+    /// <summary>Adds figures that were counted apart, in another school or on another thread.</summary>
+    public void Add(MeanSquare other)
+    {
+        if (other.count == 0) return;
+        var from = other.mean - mean;
+        squares += other.squares + from * from * count * other.count / (count + (double)other.count);
+        mean += from * other.count / (count + (double)other.count);
+        count += other.count;
     }
 }

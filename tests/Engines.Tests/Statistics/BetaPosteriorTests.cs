@@ -94,4 +94,17 @@ public sealed class BetaPosteriorTests
         }
         return (double)(sum * BigInteger.Pow(10, 20) / BigInteger.Pow(10, n + 1)) / 1e20;
     }
+
+    // Source: [R2022] binom.test(x, n), 95 %, thirteen digits printed: Clopper and Pearson's ends.
+    [Theory]
+    [InlineData(3, 5, 0.1466327996347, 0.9472550495)]
+    [InlineData(81, 263, 0.2527367455853, 0.3676219226)]
+    [InlineData(1, 29, 0.0008726468836, 0.1776442955)]
+    [InlineData(7, 10, 0.3475471499400, 0.9332604888)]
+    public void Of_EndsOfTheExactInterval_LeavesOneFortiethBeyondEach(int successes, int trials, double low, double high)
+    {
+        // No interval of ours, but its ends are points of two beta laws: of one success fewer below, and of one failure fewer above.
+        Assert.Equal(.025, BetaPosterior.Of(successes - 1, trials - 1, low, 1).BelowFraction, 1e-8);
+        Assert.Equal(.025, BetaPosterior.Of(successes, trials - 1, 0, high).AboveFraction, 1e-8);
+    }
 }

@@ -1,3 +1,6 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
 namespace Slantwise.Engines.Statistics.Predictions;
 
 /// <summary>An average over possible means and spreads of a class, each weighted by how well it explains all pupils.</summary>
@@ -6,6 +9,7 @@ namespace Slantwise.Engines.Statistics.Predictions;
 internal sealed class BiasAverage(IReadOnlyList<double[]> likelihoods, bool isForPupils)
 {
     private readonly double[][] weights = isForPupils ? likelihoods.Select(_ => new double[BiasGrid.Count]).ToArray() : [];
+    private readonly double[] normals = new double[BiasGrid.Count + 3], evidence = new double[likelihoods.Count];
     private double top = double.NegativeInfinity;
     private double total, mean, meanSquare, spread, spreadSquare, logSpread, logSpreadSquare;
 
@@ -25,17 +29,10 @@ internal sealed class BiasAverage(IReadOnlyList<double[]> likelihoods, bool isFo
     /// <summary>One mean and spread with the log of its weight before anything was seen.</summary>
     public void Add(double classMean, double classSpread, double logPrior)
     {
-        var (first, normal) = BiasGrid.Normal(classMean, classSpread);
-        var evidence = new double[likelihoods.Count];
+        var (first, count) = BiasGrid.Normal(classMean, classSpread, normals);
+        var normal = normals.AsSpan(0, count);
         var log = logPrior;
-        for (var p = 0; p < likelihoods.Count; p++)
-        {
-            var sum = 0.0;
-            var own = likelihoods[p].AsSpan(first, normal.Length);
-            for (var i = 0; i < normal.Length; i++) sum += normal[i] * own[i];
-            evidence[p] = sum;
-            log += Math.Log(sum);
-        }
+        for (var p = 0; p < likelihoods.Count; p++) log += Math.Log(evidence[p] = Dot(normal, likelihoods[p].AsSpan(first, count)));
         if (log > top)
         {
             // Everything so far is scaled down to the new best, so that nothing overflows however many pupils there are.
@@ -53,15 +50,34 @@ internal sealed class BiasAverage(IReadOnlyList<double[]> likelihoods, bool isFo
         logSpreadSquare += weight * Math.Log(classSpread) * Math.Log(classSpread);
         for (var p = 0; p < weights.Length; p++)
         {
-            var factor = weight / evidence[p];
-            var own = likelihoods[p].AsSpan(first, normal.Length);
-            var to = weights[p].AsSpan(first, normal.Length);
-            for (var i = 0; i < normal.Length; i++) to[i] += factor * normal[i] * own[i];
+            AddProduct(weights[p].AsSpan(first, count), weight / evidence[p], normal, likelihoods[p].AsSpan(first, count));
         }
     }
 
     /// <summary>The weights of one pupil's biases.</summary>
     public double[] Of(int pupil) => weights[pupil];
+
+    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        var (sum, i) = (Vector256<double>.Zero, 0);
+        ref var one = ref MemoryMarshal.GetReference(a);
+        ref var other = ref MemoryMarshal.GetReference(b);
+        for (; i <= a.Length - 4; i += 4) sum += Vector256.LoadUnsafe(ref one, (nuint)i) * Vector256.LoadUnsafe(ref other, (nuint)i);
+        var rest = Vector256.Sum(sum);
+        for (; i < a.Length; i++) rest += a[i] * b[i];
+        return rest;
+    }
+
+    private static void AddProduct(Span<double> to, double factor, ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        var i = 0;
+        ref var sum = ref MemoryMarshal.GetReference(to);
+        ref var one = ref MemoryMarshal.GetReference(a);
+        ref var other = ref MemoryMarshal.GetReference(b);
+        for (; i <= to.Length - 4; i += 4)
+            (Vector256.LoadUnsafe(ref sum, (nuint)i) + factor * Vector256.LoadUnsafe(ref one, (nuint)i) * Vector256.LoadUnsafe(ref other, (nuint)i)).StoreUnsafe(ref sum, (nuint)i);
+        for (; i < to.Length; i++) to[i] += factor * a[i] * b[i];
+    }
 
     private void Scale(double factor)
     {

@@ -2,15 +2,16 @@ using Slantwise.Engines.Statistics.Responses.Border;
 
 namespace Slantwise.Engines.Statistics.Responses;
 
-/// <summary>What a conditional fit found. Only differences of levels mean anything; where nothing is assumed they are given about a mean of 0.</summary>
+/// <summary>What a conditional fit found. Only differences of levels mean anything: difficulties are given about the mean of the levels that were tried.</summary>
 public sealed class ConditionalFit
 {
     private readonly BorderDesign _design;
     private readonly bool[] _isTried;
+    private readonly int _triedCount;
 
     internal ConditionalFit(ResponseData data, BorderDesign design, BorderPoint? point, bool[] isTried)
     {
-        (_design, Point, _isTried) = (design, point, isTried);
+        (_design, Point, _isTried, _triedCount) = (design, point, isTried, isTried.Count(t => t));
         TrialCount = data.Trials.Sum(t => t.Trials);
     }
 
@@ -30,16 +31,23 @@ public sealed class ConditionalFit
     /// <summary>What the class gains a lesson; none where there is only one lesson or no finite fit.</summary>
     public Estimate? Growth => _design.Layout.HasGrowth && Of(SlopesOf(CoefficientKind.Growth, 0)) is var (value, sd) ? new(value, sd, 1, Cautions) : null;
 
-    /// <summary>A level's difficulty.</summary>
+    /// <summary>How much harder a level is than the levels that were tried are on average. What was assumed about their common middle is neither in it nor in its doubt.</summary>
     /// <param name="level">An index into the levels.</param>
     /// <returns>None for a level that nobody tried, or where no finite fit exists.</returns>
-    public Estimate? Difficulty(int level) => Weighted(level, level, 0);
+    public Estimate? Difficulty(int level)
+    {
+        if (!_isTried[level]) return null;
+        var byLevel = new double[_design.Layout.Levels];
+        for (var j = 0; j < byLevel.Length; j++) if (_isTried[j]) byLevel[j] = -1.0 / _triedCount;
+        byLevel[level] += 1;
+        return Weighted(byLevel);
+    }
 
     /// <summary>How much harder one level is than another.</summary>
     /// <param name="harder">An index into the levels.</param>
     /// <param name="easier">Another.</param>
     /// <returns>None where either has no difficulty.</returns>
-    public Estimate? Contrast(int harder, int easier) => Weighted(harder, easier, -1);
+    public Estimate? Contrast(int harder, int easier) => !_isTried[harder] || !_isTried[easier] ? null : Weighted(Difference(harder, easier));
 
     /// <summary>Value and standard error of a sum over border.</summary>
     internal (double Value, double Sd)? Of(double[] slopes)
@@ -58,12 +66,13 @@ public sealed class ConditionalFit
 
     internal double[] SlopesOf(double[] byLevel) => _design.ToBorder([.. byLevel, .. new double[_design.Layout.RowCount - byLevel.Length]]);
 
-    private Estimate? Weighted(int level, int other, double by)
+    private double[] Difference(int harder, int easier)
     {
-        if (!_isTried[level] || !_isTried[other]) return null;
         var byLevel = new double[_design.Layout.Levels];
-        byLevel[level] += 1;
-        byLevel[other] += by;
-        return Of(SlopesOf(byLevel)) is var (value, sd) ? new(value, sd, 1, Cautions) : null;
+        byLevel[harder] += 1;
+        byLevel[easier] -= 1;
+        return byLevel;
     }
+
+    private Estimate? Weighted(double[] byLevel) => Of(SlopesOf(byLevel)) is var (value, sd) ? new(value, sd, 1, Cautions) : null;
 }

@@ -22,13 +22,13 @@ public static class ConditionalModel
     {
         options = (options ?? new()) with { DriftSdLogits = 0 };
         options.Check();
-        var ticks = new ResponseData(data.Pupils, data.Levels, [.. data.Trials.Select(t => t with { HeldS = null })]);
-        var hasGrowth = options.HasGrowth && data.Trials.Any(t => t.Lesson != data.Trials[0].Lesson);
+        var ticks = data.Cells.AllTimed.Length == 0 ? data : new ResponseData(data.Pupils, data.Levels, [.. data.Trials.Select(t => t with { HeldS = null })]);
+        var hasGrowth = options.HasGrowth && data.Cells.HasLessons;
         var isTried = new bool[data.Levels.Count];
         foreach (var trial in data.Trials) isTried[trial.Level] = true;
         bool[] isUsed = [.. isTried.Select(t => t || !options.IsFlat)];
 
-        var table = TermTable.Of(ticks, options, hasGrowth, isUsed);
+        var table = TermTable.Of(ticks, options, hasGrowth, isUsed, work?.ThreadCount ?? 1);
         var design = BorderDesign.Of(ticks, options, hasGrowth, false, j => isUsed[j], true);
         var links = Connectedness.Of(ticks);
         // Without assumptions a fit exists only where every level is linked with every other in both directions.

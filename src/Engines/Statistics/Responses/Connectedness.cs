@@ -1,4 +1,3 @@
-using System.Collections;
 using Slantwise.Engines.Statistics.Responses.Terms;
 
 namespace Slantwise.Engines.Statistics.Responses;
@@ -35,40 +34,41 @@ public sealed class Connectedness
 
     internal static Connectedness Of(ResponseData data)
     {
-        var pupils = data.Pupils.Count;
-        var parent = Enumerable.Range(0, pupils + data.Levels.Count).ToArray();
+        var (pupils, levels) = (data.Pupils.Count, data.Levels.Count);
+        var parent = new int[pupils + levels];
+        for (var k = 0; k < parent.Length; k++) parent[k] = k;
         var tried = new bool[parent.Length];
-        foreach (var t in data.Trials)
+        for (var i = 0; i < pupils; i++)
         {
-            parent[Root(parent, t.Pupil)] = Root(parent, pupils + t.Level);
-            tried[t.Pupil] = tried[pupils + t.Level] = true;
+            foreach (var cell in data.Cells.Of(i)) Link(parent, tried, i, pupils + cell.Level);
+            foreach (var trial in data.Cells.Timed(i)) Link(parent, tried, i, pupils + trial.Level);
         }
-        var names = new Dictionary<int, int>();
-        var group = Enumerable.Range(0, parent.Length).Select(k => !tried[k] ? -1 : names.TryGetValue(Root(parent, k), out var g) ? g : names[Root(parent, k)] = names.Count).ToArray();
-        var levels = Enumerable.Range(0, data.Levels.Count).Where(j => tried[pupils + j]).ToList();
-        var steps = Steps(data);
-        return new(group, pupils, names.Count, levels.Count > 0 && Reaches(levels, (from, to) => steps[from][to]) && Reaches(levels, (from, to) => steps[to][from]));
+        var (group, names, count) = (new int[parent.Length], new int[parent.Length], 0);
+        for (var k = 0; k < parent.Length; k++)
+        {
+            if (!tried[k]) group[k] = -1;
+            else
+            {
+                var root = Root(parent, k);
+                if (names[root] == 0) names[root] = ++count;
+                group[k] = names[root] - 1;
+            }
+        }
+        var known = Enumerable.Range(0, levels).Where(j => tried[pupils + j]).ToList();
+        var steps = LevelSteps.Of(data);
+        return new(group, pupils, count, known.Count > 0 && Reaches(known, steps.Has) && Reaches(known, (from, to) => steps.Has(to, from)));
+    }
+
+    private static void Link(int[] parent, bool[] tried, int pupil, int level)
+    {
+        parent[Root(parent, pupil)] = Root(parent, level);
+        tried[pupil] = tried[level] = true;
     }
 
     private static int Root(int[] parent, int k)
     {
         while (parent[k] != k) k = parent[k] = parent[parent[k]];
         return k;
-    }
-
-    /// <summary>For each level the levels that somebody managed who missed this one.</summary>
-    private static BitArray[] Steps(ResponseData data)
-    {
-        var byPupil = TrialsByPupil.Of(data);
-        var steps = Enumerable.Range(0, data.Levels.Count).Select(_ => new BitArray(data.Levels.Count)).ToArray();
-        var managed = new BitArray(data.Levels.Count);
-        for (var i = 0; i < data.Pupils.Count; i++)
-        {
-            managed.SetAll(false);
-            foreach (var k in byPupil.Of(i)) if (data.Trials[k].Successes > 0) managed[data.Trials[k].Level] = true;
-            foreach (var k in byPupil.Of(i)) if (data.Trials[k].Successes < data.Trials[k].Trials) steps[data.Trials[k].Level].Or(managed);
-        }
-        return steps;
     }
 
     /// <summary>Whether all levels can be reached from the first.</summary>

@@ -14,7 +14,7 @@ public readonly record struct FalseStarts(int FalseStartCount, int TimedFailureC
     internal static FalseStarts[] Of(ResponseData data, ResponseOptions options)
     {
         var found = new FalseStarts[data.Levels.Count];
-        foreach (var trial in data.Trials)
+        foreach (var trial in data.Cells.AllTimed)
         {
             if (trial is not { HeldS: { } held, Successes: 0 }) continue;
             found[trial.Level] = new(found[trial.Level].FalseStartCount + (held < options.FirstMomentS ? 1 : 0), found[trial.Level].TimedFailureCount + 1);

@@ -36,8 +36,16 @@ public sealed partial class ResponseFit
         }).ToList();
         var mixtures = _posterior.OfPupil(pupil, lesson, rows, _table.Own(pupil));
         return [.. levels.Select((level, k) => _isUsed[level]
-            ? new SuccessChance(mixtures[k], AnswerFor(pupil, lesson, rows[k], mixtures[k], Link(pupil, level)), _trialsOfPair.Value.GetValueOrDefault((pupil, level)))
+            ? new SuccessChance(mixtures[k], AnswerFor(pupil, lesson, rows[k], mixtures[k], Link(pupil, level)), TrialsOf(pupil, level))
             : null)];
+    }
+
+    private int TrialsOf(int pupil, int level)
+    {
+        var count = 0;
+        foreach (var cell in _cells.Of(pupil)) if (cell.Level == level) count += cell.Trials;
+        foreach (var trial in _cells.Timed(pupil)) if (trial.Level == level) count++;
+        return count;
     }
 
     private ResponseCaution Link(int pupil, int level)

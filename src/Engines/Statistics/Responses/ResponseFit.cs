@@ -12,7 +12,7 @@ public sealed partial class ResponseFit
     private readonly TermTable _table;
     private readonly bool[] _isUsed;
     private readonly Posterior _posterior;
-    private readonly Lazy<Dictionary<(int Pupil, int Level), int>> _trialsOfPair;
+    private readonly TrialCells _cells;
     private readonly int[] _trialsOfLevel, _trialsOfPupil;
 
     internal ResponseFit(ResponseData data, ResponseOptions options, TermTable table, bool[] isUsed, ScaleAxis[] axes, int rounds, Posterior posterior, IReadOnlyList<ChoiceComparison> choice)
@@ -20,13 +20,12 @@ public sealed partial class ResponseFit
         (_options, _table, _isUsed, _posterior) = (options, table, isUsed, posterior);
         var peak = posterior.Peak;
         (_trialsOfLevel, _trialsOfPupil) = (new int[data.Levels.Count], new int[data.Pupils.Count]);
-        foreach (var t in data.Trials)
+        for (var i = 0; i < data.Pupils.Count; i++)
         {
-            _trialsOfLevel[t.Level] += t.Trials;
-            _trialsOfPupil[t.Pupil] += t.Trials;
-            LastLesson = Math.Max(LastLesson, t.Lesson);
+            foreach (var cell in data.Cells.Of(i)) Count(i, cell.Level, cell.Lesson, cell.Trials);
+            foreach (var trial in data.Cells.Timed(i)) Count(i, trial.Level, trial.Lesson, 1);
         }
-        _trialsOfPair = new(() => data.Trials.GroupBy(t => (t.Pupil, t.Level)).ToDictionary(g => g.Key, g => g.Sum(t => t.Trials)));
+        _cells = data.Cells;
         Connectedness = Connectedness.Of(data);
         FalseStarts = Responses.FalseStarts.Of(data, options);
         TimesLeftAsideCount = table.TimesLeftAside;
@@ -46,11 +45,13 @@ public sealed partial class ResponseFit
             | (data.Trials.Count == 0 ? ResponseCaution.NoTrials : 0);
     }
 
+    internal ResponseOptions Options => _options;
+
     /// <summary>What to mind about the whole.</summary>
     public ResponseCaution Cautions { get; }
 
     /// <summary>The last lesson with a trial; 0 without any.</summary>
-    public int LastLesson { get; }
+    public int LastLesson { get; private set; }
 
     /// <summary>How abilities are spread.</summary>
     public ScaleEstimate AbilitySpread { get; }
@@ -122,6 +123,13 @@ public sealed partial class ResponseFit
         var isSame = own.Layout == design.Layout && own.Covariates.Length == design.Covariates.Length && _posterior.Peak.Logs.Length == axes
             && own.Columns.Select(c => (c.Kind, c.Index)).SequenceEqual(design.Columns.Select(c => (c.Kind, c.Index)));
         return isSame ? _posterior.Peak : null;
+    }
+
+    private void Count(int pupil, int level, int lesson, int trials)
+    {
+        _trialsOfLevel[level] += trials;
+        _trialsOfPupil[pupil] += trials;
+        LastLesson = Math.Max(LastLesson, lesson);
     }
 
     private ScaleEstimate Spread(ScaleAxis[] axes, bool isAbility, double fixedSd)

@@ -39,8 +39,13 @@ public sealed record ResponseOptions
     /// <summary>A failed hold shorter than this did not get into the position: it counts as failed, but its time says nothing about holding. 0 to use all times.</summary>
     public double FirstMomentS { get; init; } = 1;
 
-    /// <summary>When a search ends: the distance still to go, in standard errors.</summary>
+    /// <summary>When a search ends: the distance still to go, in standard errors; for the two spreads a hundred times that, at most a tenth.</summary>
     public double ToleranceSd { get; init; } = 1e-5;
+
+    /// <summary>What the spreads' part of a step may still gain at the end, in log density: half the square of the distance in standard errors.</summary>
+    internal double SpreadGain => SpreadToleranceSd * SpreadToleranceSd / 2;
+
+    internal double SpreadToleranceSd => Math.Min(0.1, 100 * ToleranceSd);
 
     /// <summary>Checks the ranges.</summary>
     /// <exception cref="ArgumentException">An option outside its range.</exception>

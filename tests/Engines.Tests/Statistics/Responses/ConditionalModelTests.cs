@@ -66,6 +66,24 @@ public sealed class ConditionalModelTests
     }
 
     [Fact]
+    public void Difficulty_MiddleHardlyKnownOrKnown_IsTheSame()
+    {
+        // By law: a middle common to all levels is no difference of levels.
+        ConditionalFit With(double middleSd) => ConditionalModel.Fit(Tables.SimulatedClass(), new() { Priors = new() { Middle = new(0.4, middleSd) } });
+        var (vague, sure) = (With(5), With(0.01));
+        var difficulties = Enumerable.Range(0, 12).Select(vague.Difficulty).Where(d => d is not null).Select(d => d!.Value).ToList();
+        Assert.Equal(0, difficulties.Sum(d => d.MeanLogits), 1e-9);
+        for (var j = 0; j < 12; j++)
+        {
+            Assert.Equal(sure.Difficulty(j) is null, vague.Difficulty(j) is null);
+            if (sure.Difficulty(j) is not { } known) continue;
+            Assert.Equal(known.MeanLogits, vague.Difficulty(j)!.Value.MeanLogits, 1e-5);
+            Assert.Equal(known.SdLogits, vague.Difficulty(j)!.Value.SdLogits, 1e-5);
+            Assert.True(known.SdLogits < 1.5, "The doubt about the middle, 5, is not in it.");
+        }
+    }
+
+    [Fact]
     public void Fit_NobodyMissedAnEasyOne_HasNoFiniteAnswerWithoutAssumptions()
     {
         // Pupil 0 managed 0 and missed 1; pupil 1 the same: level 1 is harder, by any amount.

@@ -29,6 +29,29 @@ public sealed class ConnectednessTests
         Assert.True(bridged.Contrast(0, 2)!.Value.SdLogits < apart.Contrast(0, 2)!.Value.SdLogits - 0.1);
     }
 
+    [Theory]
+    [InlineData("disconnected", false)]
+    [InlineData("6 bridging trials added", true)]
+    public void JointMode_TwoHalvesThatShareNothing_HasTheDoubtOfBaseR(string named, bool isBridged)
+    {
+        // Base R, joint mode of abilities N(0, 1.2²) and levels N(0, 1) with its curvature: that is the control's arithmetic and not the engine's, which is a little
+        // less sure. The bridges, which the table does not name, were found in R as those that give its six values: three trials each of pupils 1 and 4.
+        var trials = Tables.Rows("disconnected_4x4.csv").Select(r => ResponseTrial.Single(int.Parse(r[0]) - 1, int.Parse(r[1]) - 1, 0, r[2] == "1")).ToList();
+        if (isBridged) trials.AddRange([new(0, 2, 0, 1, 3), new(3, 0, 0, 3, 3)]);
+        var data = new ResponseData(Tables.Pupils(4), [.. Enumerable.Range(0, 4).Select(_ => new ResponseLevel(0, LevelDose.Hold(5)))], trials);
+        ResponsePriors priors = new() { Middle = new(0, 1e-4), DoseSlope = new(0, 1), OwnSlopeSdLogits = 0, TaskShareFraction = 0 };
+        var joint = new JointMode(data, priors, 1.2, 1);
+        var fit = ResponseModel.Fit(data, new() { AbilitySdLogits = 1.2, ResidualSdLogits = 1, DriftSdLogits = 0, NodeCount = 61, ToleranceSd = 1e-9, Priors = priors });
+        foreach (var row in Tables.Rows("connectedness_case.csv").Where(r => r[0] == named))
+        {
+            int[] pair = [.. row[1].Split('-').Select(b => int.Parse(b[1..]) - 1)];
+            var (mean, sd) = joint.Contrast(pair[0], pair[1]);
+            Assert.Equal(Tables.Number(row[2]), mean, 1e-6);
+            Assert.Equal(Tables.Number(row[3]), sd, 1e-6);
+            Assert.InRange(fit.Contrast(pair[0], pair[1])!.Value.SdLogits / sd, 0.97, 1.05);
+        }
+    }
+
     [Fact]
     public void IsTwoSided_ByHand_NeedsStepsBothWays()
     {

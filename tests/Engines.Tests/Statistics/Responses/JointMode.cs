@@ -54,6 +54,22 @@ internal sealed class JointMode
 
     public (double Mean, double Sd) Value(int place) => Of(Vector<double>.Build.Dense(Values.Count, k => k == place ? 1 : 0));
 
+    public (double Mean, double Sd) Ability(int pupil) => Value(_first + pupil);
+
+    public (double Mean, double Sd) Difficulty(int level)
+    {
+        var row = -Row(0, level, 0);
+        row[_first] = 0;
+        return Of(row);
+    }
+
+    /// <summary>How much harder one level is than another.</summary>
+    public (double Mean, double Sd) Contrast(int harder, int easier)
+    {
+        var row = Row(0, easier, 0) - Row(0, harder, 0);
+        return Of(row);
+    }
+
     private (double Mean, double Sd) Of(Vector<double> row) => (row * Values, Math.Sqrt(row * _factor.Solve(row)));
 
     private Vector<double> Row(int pupil, int level, int lesson)

@@ -21,7 +21,7 @@ public sealed class ResponseModelCalibrationTests
     [Fact]
     public void Fit_ClassesDrawnFromItsAssumptions_HasEvenPlaces()
     {
-        var places = Draws(200, 1, Ticks, false, (data, truth) =>
+        var places = Draws(500, 1, Ticks, false, (data, truth) =>
         {
             var fit = ResponseModel.Fit(data, Ticks);
             return [Place(fit.Ability(3, 0), truth.Ability(3, 0)), Place(fit.Difficulty(2)!.Value, truth.Difficulties[2]),
@@ -58,12 +58,12 @@ public sealed class ResponseModelCalibrationTests
     }
 
     /// <summary>Classes of 30 with 6 trials each on 10 levels chosen at random, each drawn anew; what is looked up in each.</summary>
-    private static double[][] Draws(int count, int seed, ResponseOptions options, bool isTimed, Func<ResponseData, Truth, double[]> look)
+    private static double[][] Draws(int count, int seed, ResponseOptions options, bool isTimed, Func<ResponseData, DrawnClass, double[]> look)
     {
         var places = new double[count][];
         Parallel.For(0, count, new ParallelOptions { MaxDegreeOfParallelism = 4 }, draw =>
         {
-            var (data, truth) = Truth.Draw(new Random(1000 * seed + draw), options, isTimed);
+            var (data, truth) = DrawnClass.Draw(new Random(1000 * seed + draw), options, isTimed);
             places[draw] = look(data, truth);
         });
         return places;
@@ -79,51 +79,5 @@ public sealed class ResponseModelCalibrationTests
         foreach (var place in places) counts[Math.Min(19, (int)(place[quantity] * 20))]++;
         var expected = places.Length / 20.0;
         return counts.Sum(c => (c - expected) * (c - expected) / expected);
-    }
-
-    private sealed record Truth(double[][] Abilities, double Growth, double[] Difficulties, double Slope)
-    {
-        public double Ability(int pupil, int lesson) => Abilities[pupil][lesson] + Growth * lesson;
-
-        public static (ResponseData Data, Truth Truth) Draw(Random random, ResponseOptions options, bool isTimed)
-        {
-            double Gauss() => Normal.Sample(random, 0, 1);
-            var priors = options.Priors;
-            var abilitySd = options.AbilitySdLogits ?? priors.Ability!.Value.MedianLogits * Math.Exp(priors.Ability.Value.LogSd * Gauss());
-            var residualSd = options.ResidualSdLogits ?? priors.Residual!.Value.MedianLogits * Math.Exp(priors.Residual.Value.LogSd * Gauss());
-            double[] doses = [2, 3, 5, 8, 13];
-            var levels = Enumerable.Range(0, 10).Select(j => new ResponseLevel(j / 5, LevelDose.Hold(doses[j % 5]))).ToArray();
-            var slope = priors.DoseSlope.MeanLogits + priors.DoseSlope.SdLogits * Gauss();
-            // For timed holds the assumed density is the normal one times the slope: draws are kept in proportion to it.
-            while (isTimed && !(slope > 0 && random.NextDouble() < slope / 4)) slope = priors.DoseSlope.MeanLogits + priors.DoseSlope.SdLogits * Gauss();
-            var middle = priors.Middle.MeanLogits + priors.Middle.SdLogits * Gauss();
-            double[] tasks = [Gauss(), Gauss()];
-            var share = priors.TaskShareFraction;
-            var difficulties = levels.Select(l => middle + slope * l.Dose!.Value.HardnessLogits + residualSd * (Math.Sqrt(share) * tasks[l.Task] + Math.Sqrt(1 - share) * Gauss())).ToArray();
-            var growth = isTimed ? priors.Growth.MeanLogits + priors.Growth.SdLogits * Gauss() : 0;
-            var abilities = Enumerable.Range(0, 30).Select(_ =>
-            {
-                var walk = new double[5];
-                for (var l = 0; l < 5; l++) walk[l] = l == 0 ? abilitySd * Gauss() : walk[l - 1] + options.DriftSdLogits * Gauss();
-                return walk;
-            }).ToArray();
-            var truth = new Truth(abilities, growth, difficulties, slope);
-
-            var trials = new List<ResponseTrial>();
-            for (var i = 0; i < 30; i++)
-            {
-                for (var k = 0; k < 6; k++)
-                {
-                    var (level, lesson) = (random.Next(10), isTimed ? k / 2 : 0);
-                    var u = random.NextDouble();
-                    var eta = truth.Ability(i, lesson) - difficulties[level];
-                    var isHeld = u < 1 / (1 + Math.Exp(-eta));
-                    // How long it lasted: the time at which the chance of lasting falls to u.
-                    var held = doses[level % 5] * Math.Exp((eta - Math.Log(u / (1 - u))) / slope);
-                    trials.Add(ResponseTrial.Single(i, level, lesson, isHeld, isTimed && !isHeld && random.Next(2) == 0 ? Math.Round(held, 1) : null));
-                }
-            }
-            return (new(Tables.Pupils(30), levels, trials), truth);
-        }
     }
 }

@@ -3,7 +3,7 @@ using Slantwise.Engines.Statistics.Responses;
 
 namespace Slantwise.Engines.Tests.Statistics.Responses;
 
-/// <summary>Beyond 1000 pupils spreads and border are searched for together: another way to the same place.</summary>
+/// <summary>Spreads and border searched for together, with very many pupils first among some of them: other ways to the same place.</summary>
 public sealed class ResponseModelDistrictTests
 {
     [Theory]
@@ -38,19 +38,36 @@ public sealed class ResponseModelDistrictTests
         Assert.Equal(one.Chance(9, 2, 0)!.Logit, seven.Chance(9, 2, 0)!.Logit);
     }
 
+    [Fact]
+    public void Fit_SomePupilsFirst_EndsWhereAllFromTheBeginningDo()
+    {
+        var data = District(false, 6000);
+        ResponseOptions options = new() { DriftSdLogits = 0, ChoicePupilCount = 0 };
+        var nested = ResponseModel.Fit(data, options);
+        // Beginning near another fit is a search among all, with the determinant seen from all.
+        var whole = ResponseModel.Fit(data, options, new() { Near = nested });
+        Assert.Equal(0, (nested.AbilitySpread.MeanLogLogits - whole.AbilitySpread.MeanLogLogits) / whole.AbilitySpread.LogSd, 0.02);
+        Assert.Equal(0, (nested.ResidualSpread!.Value.MeanLogLogits - whole.ResidualSpread!.Value.MeanLogLogits) / whole.ResidualSpread!.Value.LogSd, 0.02);
+        for (var k = 0; k < whole.Coefficients.Count; k++)
+            Assert.Equal(0, (nested.Coefficients[k].Value.MeanLogits - whole.Coefficients[k].Value.MeanLogits) / whole.Coefficients[k].Value.SdLogits, 0.005);
+        var tight = ResponseModel.Fit(data, options with { ToleranceSd = 1e-8 });
+        for (var k = 0; k < tight.Coefficients.Count; k++)
+            Assert.Equal(0, (nested.Coefficients[k].Value.MeanLogits - tight.Coefficients[k].Value.MeanLogits) / tight.Coefficients[k].Value.SdLogits, 0.005);
+    }
+
     private static void Close(Estimate one, Estimate other)
     {
         Assert.Equal(0, (one.MeanLogits - other.MeanLogits) / one.SdLogits, 0.1);
         Assert.InRange(other.SdLogits / one.SdLogits, 0.9, 1.05);
     }
 
-    private static ResponseData District(bool isTimed)
+    private static ResponseData District(bool isTimed, int count = 1300)
     {
         var random = new Random(3);
         double[] doses = [2, 3, 5, 8, 12];
         var difficulties = Enumerable.Range(0, 10).Select(j => (j / 5 * 0.8) + 0.9 * Math.Log(doses[j % 5] / 5) + 0.4 * Normal.Sample(random, 0, 1)).ToArray();
         var (pupils, trials) = (new List<ResponsePupil>(), new List<ResponseTrial>());
-        for (var i = 0; i < 1300; i++)
+        for (var i = 0; i < count; i++)
         {
             var ability = 1.1 * Normal.Sample(random, 0, 1);
             pupils.Add(new(i % 3 == 0 ? null : new FirstPrediction(0, 1 / (1 + Math.Exp(difficulties[0] - ability + Normal.Sample(random, 0, 1))))));

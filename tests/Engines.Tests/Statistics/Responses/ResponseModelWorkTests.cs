@@ -81,6 +81,24 @@ public sealed class ResponseModelWorkTests
         Assert.True(told.Count > 5);
     }
 
+    [Theory]
+    [InlineData(1e-2)]
+    [InlineData(1e-4)]
+    [InlineData(1e-5)]
+    public void Fit_SpreadsAtAnyTolerance_AreAsNearAsItSays(double toleranceSd)
+    {
+        // A law: what a step still gains is half the square of the distance. How the determinant pulls is looked at again only beyond a hundredth: that adds a little.
+        ResponseFit With(double tolerance, bool isFlat) => ResponseModel.Fit(isFlat ? Tables.Lsat(6) : Timed.Value, new() { IsFlat = isFlat, ToleranceSd = tolerance, GridPupilCount = 0, ChoicePupilCount = 0 });
+        foreach (var isFlat in new[] { true, false })
+        {
+            var (one, best) = (With(toleranceSd, isFlat), With(1e-9, isFlat));
+            Assert.False(best.Cautions.HasFlag(ResponseCaution.NotConverged));
+            var gap = Math.Min(0.1, 100 * toleranceSd) + (isFlat ? 0 : 2e-3);
+            Assert.Equal(0, (one.AbilitySpread.MeanLogLogits - best.AbilitySpread.MeanLogLogits) / best.AbilitySpread.LogSd, gap);
+            if (!isFlat) Assert.Equal(0, (one.ResidualSpread!.Value.MeanLogLogits - best.ResidualSpread!.Value.MeanLogLogits) / best.ResidualSpread!.Value.LogSd, gap);
+        }
+    }
+
     [Fact]
     public void Fit_SpreadsWithoutAssumptions_SayWhenTheyRunToTheEdge()
     {

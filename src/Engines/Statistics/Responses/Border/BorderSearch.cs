@@ -25,7 +25,9 @@ internal sealed class BorderSearch(TermTable table, BorderDesign design, Respons
     /// <param name="scales">At these spreads.</param>
     /// <param name="start">From here.</param>
     /// <param name="peaks">The pupils' peaks nearby; none to begin at the middle.</param>
-    public BorderPoint At(Scales scales, ReadOnlySpan<double> start, PupilPoint? peaks)
+    /// <param name="isForeseen">Whether the last step may be taken without a look at where it ends, once Newton's squaring leaves nothing to see there. The
+    /// determinant is then the one before that step: good enough for a weight, not for differences of determinants.</param>
+    public BorderPoint At(Scales scales, ReadOnlySpan<double> start, PupilPoint? peaks, bool isForeseen = false)
     {
         double[] border = [.. start], step = [];
         var modes = peaks is null ? new double[table.PupilCount] : [.. peaks.Modes];
@@ -49,16 +51,25 @@ internal sealed class BorderSearch(TermTable table, BorderDesign design, Respons
                 for (var k = 0; k < step.Length; k++) border[k] = best.Border[k] + (step[k] /= 2);
                 continue;
             }
-            halvings = 0;
             step = point.Factor.Solve(gradient);
             var decrement = 0.0;
             for (var k = 0; k < step.Length; k++) decrement += step[k] * gradient[k];
-            best = point with { DistanceSd = Math.Sqrt(Math.Abs(decrement)) };
-            if (best.DistanceSd < options.ToleranceSd || round >= MostRounds) return best;
+            var (distance, before) = (Math.Sqrt(Math.Abs(decrement)), halvings == 0 ? best?.DistanceSd ?? 0 : 0);
+            halvings = 0;
+            best = point with { DistanceSd = distance };
+            if (distance < options.ToleranceSd || round >= MostRounds) return best;
             border = [.. border];
             for (var k = 0; k < step.Length; k++) border[k] += step[k];
+            if (isForeseen && Foreseen(before, distance) is var next && next < options.ToleranceSd)
+                return best with { Border = border, Pupils = pupils with { Rows = design.RowsOf(border) }, LogJoint = best.LogJoint + decrement / 2, DistanceSd = next };
         }
     }
+
+    /// <summary>How far a full step of Newton's method will end from the peak, by how the one before it did: each squares the distance. Four times that, to be safe.</summary>
+    /// <param name="before">The distance before the last full step; 0 where there was none.</param>
+    /// <param name="distance">The distance after it.</param>
+    public static double Foreseen(double before, double distance) =>
+        before > 0 && distance < 0.1 ? 4 * distance * (distance / before) * (distance / before) : double.PositiveInfinity;
 
     /// <summary>One pass over the pupils.</summary>
     public BorderRound Evaluate(double[] border, PupilPoint pupils, Scales scales, int round)

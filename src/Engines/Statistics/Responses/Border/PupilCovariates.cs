@@ -12,25 +12,26 @@ internal static class PupilCovariates
     {
         var pupils = data.Pupils;
         var columns = new List<(CoefficientKind, int, NormalPrior)>();
-        var values = pupils.Select(_ => new List<double>()).ToArray();
-        var implied = pupils.Select(p => p.Prediction is { } made ? Implied(made, data.Levels[made.Level], priors) : (double?)null).ToArray();
-        if (implied.Any(v => v is not null))
+        var implied = pupils.Select(p => p.Prediction is { } made ? Implied(made, data.Levels[made.Level], priors) : double.NaN).ToArray();
+        var (hasAny, hasGaps) = (implied.Any(double.IsFinite), implied.Any(double.IsNaN));
+        var centre = hasAny ? implied.Where(double.IsFinite).Average() : 0;
+        if (hasAny) columns.Add((CoefficientKind.Prediction, 0, priors.Prediction));
+        if (hasAny && hasGaps) columns.Add((CoefficientKind.NoPrediction, 0, priors.PupilCovariate));
+        for (var m = 0; pupils.Count > 0 && m < pupils[0].Covariates.Count; m++) columns.Add((CoefficientKind.PupilCovariate, m, priors.PupilCovariate));
+
+        var values = new double[pupils.Count][];
+        // Where nothing is known of anybody all share one empty row.
+        if (columns.Count == 0) Array.Fill(values, []);
+        else for (var i = 0; i < values.Length; i++)
         {
-            columns.Add((CoefficientKind.Prediction, 0, priors.Prediction));
-            var centre = implied.Average()!.Value;
-            for (var i = 0; i < values.Length; i++) values[i].Add(implied[i] - centre ?? 0);
-            if (implied.Any(v => v is null))
+            values[i] = [.. columns.Select(c => c.Item1 switch
             {
-                columns.Add((CoefficientKind.NoPrediction, 0, priors.PupilCovariate));
-                for (var i = 0; i < values.Length; i++) values[i].Add(implied[i] is null ? 1 : 0);
-            }
+                CoefficientKind.Prediction => double.IsNaN(implied[i]) ? 0 : implied[i] - centre,
+                CoefficientKind.NoPrediction => double.IsNaN(implied[i]) ? 1 : 0,
+                _ => pupils[i].Covariates[c.Item2],
+            })];
         }
-        for (var m = 0; pupils.Count > 0 && m < pupils[0].Covariates.Count; m++)
-        {
-            columns.Add((CoefficientKind.PupilCovariate, m, priors.PupilCovariate));
-            for (var i = 0; i < values.Length; i++) values[i].Add(pupils[i].Covariates[m]);
-        }
-        return ([.. values.Select(v => v.ToArray())], columns);
+        return (values, columns);
     }
 
     private static double Implied(FirstPrediction prediction, ResponseLevel level, ResponsePriors priors)

@@ -21,6 +21,15 @@ internal sealed class PupilSums(int rows)
         Array.Clear(Information);
     }
 
+    /// <summary>Lets what was summed stand for so many times as many pupils.</summary>
+    public void Scale(double by)
+    {
+        LogLikelihood *= by;
+        SpreadSlope *= by;
+        for (var i = 0; i < Gradient.Length; i++) Gradient[i] *= by;
+        for (var i = 0; i < Information.Length; i++) Information[i] *= by;
+    }
+
     public void Add(PupilSums other)
     {
         LogLikelihood += other.LogLikelihood;

@@ -11,7 +11,7 @@ internal sealed class RowBuffer
 {
     private readonly RowLayout _layout;
     private readonly int _lanes;
-    private readonly double[] _means;
+    private readonly double[] _means, _roots;
     private readonly int[] _places;
     private int _own;
 
@@ -22,7 +22,7 @@ internal sealed class RowBuffer
         Scores = new double[rows * lanes];
         Curvature = new double[rows * rows];
         Weights = new double[lanes];
-        _means = new double[rows];
+        (_means, _roots) = (new double[rows], new double[lanes]);
         _places = new int[rows];
     }
 
@@ -80,30 +80,62 @@ internal sealed class RowBuffer
         if (Shape >= 0) Curvature[Total * Rows + Shape] += tau * curvature;
     }
 
-    /// <summary>Adds how the likelihood moves with the logarithm of the spread of abilities, which are given by node; also as a row of its own where there is one.</summary>
-    public void AddSpread(PupilSums sums, ReadOnlySpan<double> abilities, double sd)
+    /// <summary>Turns logarithms of weights into weights that sum to 1, and returns the logarithm of what they summed to.</summary>
+    public double Weigh()
     {
-        var square = 0.0;
-        for (var q = 0; q < _lanes; q++)
+        var best = Vector256.Create(double.NegativeInfinity);
+        for (var q = 0; q < _lanes; q += 4) best = Vector256.Max(best, Vector256.LoadUnsafe(ref Weights[q]));
+        var most = Math.Max(Math.Max(best.GetElement(0), best.GetElement(1)), Math.Max(best.GetElement(2), best.GetElement(3)));
+        var total = Vector256<double>.Zero;
+        for (var q = 0; q < _lanes; q += 4)
         {
-            var own = abilities[q] * abilities[q] / (sd * sd);
-            square += Weights[q] * own;
-            if (Spread >= 0) Scores[Spread * _lanes + q] = own - 1;
+            var weights = Vector256.Exp(Vector256.Max(Vector256.LoadUnsafe(ref Weights[q]) - Vector256.Create(most), Vector256.Create(-700.0)));
+            // Below this a node counts for nothing; the lanes that only fill up are among them.
+            weights = Vector256.ConditionalSelect(Vector256.GreaterThan(weights, Vector256.Create(1e-300)), weights, Vector256<double>.Zero);
+            weights.StoreUnsafe(ref Weights[q]);
+            total += weights;
         }
-        sums.SpreadSlope += square - 1;
-        if (Spread >= 0) Curvature[Spread * Rows + Spread] = 2 * square;
+        var sum = Vector256.Sum(total);
+        for (var q = 0; q < _lanes; q += 4) (Vector256.LoadUnsafe(ref Weights[q]) / sum).StoreUnsafe(ref Weights[q]);
+        return most + Math.Log(sum);
+    }
+
+    /// <summary>Mean over the nodes.</summary>
+    public double Mean(double[] byLane, int first)
+    {
+        var mean = Vector256<double>.Zero;
+        for (var q = 0; q < _lanes; q += 4) mean += Vector256.LoadUnsafe(ref Weights[q]) * Vector256.LoadUnsafe(ref byLane[first + q]);
+        return Vector256.Sum(mean);
+    }
+
+    /// <summary>Adds how the likelihood moves with the logarithm of the spread of abilities, which are given by node; also as a row of its own where there is one.</summary>
+    public void AddSpread(PupilSums sums, double[] abilities, double sd)
+    {
+        var (square, precision) = (Vector256<double>.Zero, 1 / (sd * sd));
+        for (var q = 0; q < _lanes; q += 4)
+        {
+            var ability = Vector256.LoadUnsafe(ref abilities[q]);
+            var own = ability * ability * precision;
+            square += Vector256.LoadUnsafe(ref Weights[q]) * own;
+            if (Spread >= 0) (own - Vector256<double>.One).StoreUnsafe(ref Scores[Spread * _lanes + q]);
+        }
+        var sum = Vector256.Sum(square);
+        sums.SpreadSlope += sum - 1;
+        if (Spread >= 0) Curvature[Spread * Rows + Spread] = 2 * sum;
     }
 
     /// <summary>Turns scores into their distance from the mean times the root of the weight, so that a product of two rows is a covariance.</summary>
     public void Centre()
     {
+        for (var q = 0; q < _lanes; q += 4) Vector256.Sqrt(Vector256.LoadUnsafe(ref Weights[q])).StoreUnsafe(ref _roots[q]);
         for (var r = 0; r < Rows; r++)
         {
-            var row = Scores.AsSpan(r * _lanes, _lanes);
-            var mean = 0.0;
-            for (var q = 0; q < _lanes; q++) mean += Weights[q] * row[q];
-            _means[r] = mean;
-            for (var q = 0; q < _lanes; q++) row[q] = Math.Sqrt(Weights[q]) * (row[q] - mean);
+            ref var row = ref Scores[r * _lanes];
+            var sum = Vector256<double>.Zero;
+            for (var q = 0; q < _lanes; q += 4) sum += Vector256.LoadUnsafe(ref Weights[q]) * Vector256.LoadUnsafe(ref row, (nuint)q);
+            var mean = _means[r] = Vector256.Sum(sum);
+            for (var q = 0; q < _lanes; q += 4)
+                (Vector256.LoadUnsafe(ref _roots[q]) * (Vector256.LoadUnsafe(ref row, (nuint)q) - Vector256.Create(mean))).StoreUnsafe(ref row, (nuint)q);
         }
     }
 

@@ -15,15 +15,16 @@ internal sealed class JointSearch(BorderSearch search, BorderDesign design, Tabl
 
     /// <summary>The peak.</summary>
     /// <param name="near">One of nearly the same trials, to begin with.</param>
-    public ScalePeak Find(ScalePeak? near)
+    /// <param name="givenTilt">What the determinant adds, where it is known well enough from part of the pupils; none to find it.</param>
+    public ScalePeak Find(ScalePeak? near, double[]? givenTilt = null)
     {
         double[] border = near?.Point.Border ?? search.Start, logs = near?.Logs ?? [.. axes.Select(a => a.Start)];
         var peaks = new PupilPoint([], 1, near is null ? new double[sizes.Pupils] : [.. near.Point.Pupils.Modes],
             near is null || near.Point.Pupils.Walks.Length != sizes.States ? new double[sizes.States] : [.. near.Point.Pupils.Walks]);
-        var (tilt, tiltedAt, tilts) = (new double[axes.Length], (double[]?)null, 0);
+        var (tilt, tiltedAt, tilts) = (givenTilt ?? new double[axes.Length], givenTilt is null ? null : logs, 0);
         BorderRound best = default;
         Step step = default;
-        var (bestValue, bestLogs, halvings) = (double.NegativeInfinity, logs, 0);
+        var (bestValue, bestLogs, halvings, before) = (double.NegativeInfinity, logs, 0, 0.0);
         while (true)
         {
             progress(1 - 1 / (1 + _rounds / 4.0));
@@ -38,23 +39,37 @@ internal sealed class JointSearch(BorderSearch search, BorderDesign design, Tabl
                 logs = Moved(bestLogs, step.Logs);
                 continue;
             }
+            before = halvings == 0 ? step.DistanceSd : 0;
             (best, bestValue, bestLogs, halvings) = (round, value, logs, 0);
             step = StepFrom(round, logs, tilt);
-            // The tilt is taken once nearly there, and again where the search has gone on by much since.
-            var isFar = tiltedAt is null ? step.BorderSd < 0.05 && step.Gain < 0.01 : step.IsThere(options.ToleranceSd) && tiltedAt.Zip(logs, (x, y) => Math.Abs(x - y)).DefaultIfEmpty(0).Max() > 0.005;
-            if (isFar && tilts < 4 && axes.Length > 0)
+            // The tilt is taken once nearly there, and again where the search has gone on since by so much that it could matter.
+            var isDue = givenTilt is null && axes.Length > 0 && tilts < 4
+                && (tiltedAt is null ? step.BorderSd < 0.05 && step.Gain < 0.01 : step.IsThere(options) && IsFar(tiltedAt, logs, step));
+            if (isDue)
             {
                 (tilt, tiltedAt, tilts) = (Tilt(round, logs, step, peaks), logs, tilts + 1);
                 step = StepFrom(round, logs, tilt);
             }
-            if ((step.IsThere(options.ToleranceSd) && (tiltedAt is not null || axes.Length == 0)) || _rounds >= MostRounds) break;
+            var isTilted = tiltedAt is not null || axes.Length == 0;
+            if ((isTilted && step.IsThere(options)) || _rounds >= MostRounds) break;
             border = Moved(round.Point.Border, step.Border);
             logs = Moved(logs, step.Logs);
+            if (!isTilted || isDue || (givenTilt is null && tiltedAt is not null && IsFar(tiltedAt, logs, step)) || !(BorderSearch.Foreseen(before, step.DistanceSd) is var left && left < options.ToleranceSd)) continue;
+            // What the last step leaves is foreseen to be too little for another look.
+            var scales = ScalesAt(bestLogs = logs);
+            bestValue += step.DistanceSd * step.DistanceSd / 2;
+            best = best with { Point = round.Point with { Scales = scales, Border = border, Pupils = round.Point.Pupils with { Rows = design.RowsOf(border), Sd = scales.Ability } } };
+            step = step with { BorderSd = left };
+            break;
         }
         var point = best.Point with { DistanceSd = step.BorderSd };
         var isAtEdge = bestLogs.Where((l, a) => l <= axes[a].Low + 1e-9 || l >= axes[a].High - 1e-9).Any();
-        return new(bestLogs, point, bestValue, step.Covariance, [.. axes.Select((_, a) => Sides(point, bestLogs, a, step))], isAtEdge, _rounds < MostRounds, _rounds);
+        return new(bestLogs, point, bestValue, step.Covariance, [.. axes.Select((_, a) => Sides(point, bestLogs, a, step))], isAtEdge, _rounds < MostRounds, _rounds) { Tilt = tilt };
     }
+
+    /// <summary>Whether the spreads have moved by more than one hundredth of a standard error: how the determinant pulls at them has then to be looked at again.</summary>
+    private bool IsFar(double[] from, double[] to, Step step) =>
+        from.Where((x, a) => Math.Abs(x - to[a]) > Math.Max(0.01, options.SpreadToleranceSd) * Math.Sqrt(step.Covariance[a, a])).Any();
 
     private static double[] Moved(double[] from, double[] by) => [.. from.Select((x, k) => x + by[k])];
 
@@ -196,7 +211,10 @@ internal sealed class JointSearch(BorderSearch search, BorderDesign design, Tabl
     /// <summary>A step of border and spreads, how far the border still was in standard errors, what the spreads' part would gain, and how the border follows them.</summary>
     private readonly record struct Step(double[] Border, double[] Logs, double BorderSd, double Gain, double[,] Covariance, double[][] Follow)
     {
-        public bool IsThere(double toleranceSd) => BorderSd < toleranceSd && Gain < 0.1 * toleranceSd;
+        /// <summary>Of border and spreads together.</summary>
+        public double DistanceSd => Math.Sqrt(BorderSd * BorderSd + 2 * Gain);
+
+        public bool IsThere(ResponseOptions options) => BorderSd < options.ToleranceSd && Gain < options.SpreadGain;
 
         public Step Half() => this with { Border = [.. Border.Select(x => x / 2)], Logs = [.. Logs.Select(x => x / 2)] };
     }

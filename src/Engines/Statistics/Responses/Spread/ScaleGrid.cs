@@ -17,8 +17,8 @@ internal static class ScaleGrid
         var found = new List<(Border.BorderPoint Point, double Value)>();
         foreach (var x in Steps)
         {
-            if (peak.Logs.Length == 1) found.Add(search.At([peak.Logs[0] + first * x]));
-            else foreach (var y in Steps) found.Add(search.At([peak.Logs[0] + first * x, peak.Logs[1] + lean * x + second * y]));
+            if (peak.Logs.Length == 1) found.Add(search.At([peak.Logs[0] + first * x], true));
+            else foreach (var y in Steps) found.Add(search.At([peak.Logs[0] + first * x, peak.Logs[1] + lean * x + second * y], true));
             progress((x + 3) / 6);
         }
         var most = found.Max(f => f.Value);

@@ -12,4 +12,8 @@ namespace Slantwise.Engines.Statistics.Responses.Spread;
 /// <param name="HasConverged">Whether the search and all that it rests on reached their ends.</param>
 /// <param name="Rounds">Passes over the pupils altogether.</param>
 internal sealed record ScalePeak(
-    double[] Logs, BorderPoint Point, double Value, double[,] Covariance, (BorderPoint Above, BorderPoint Below)[] Sides, bool IsAtEdge, bool HasConverged, int Rounds);
+    double[] Logs, BorderPoint Point, double Value, double[,] Covariance, (BorderPoint Above, BorderPoint Below)[] Sides, bool IsAtEdge, bool HasConverged, int Rounds)
+{
+    /// <summary>What the determinant added to the spreads' slopes at the peak, by spread; empty where that was not asked.</summary>
+    public double[] Tilt { get; init; } = [];
+}

@@ -40,7 +40,7 @@ internal sealed class ScaleSearch(BorderSearch search, ResponseOptions options, 
             // The curvature is taken twice: at the start to aim, and once nearly there to measure.
             if (step < 2) curvature = Curvature(logs, value, curvature);
             var (move, gain) = Move(logs, gradient, curvature!);
-            if (gain < 0.1 * options.ToleranceSd || step == MostSteps)
+            if (gain < options.SpreadGain || step == MostSteps)
             {
                 if (step < 2 || step > 4) curvature = Curvature(logs, value, curvature);
                 return new(logs, point, value, Inverse(curvature!), sides, IsAtEdge(logs), _allConverged && step < MostSteps, Rounds);
@@ -60,7 +60,9 @@ internal sealed class ScaleSearch(BorderSearch search, ResponseOptions options, 
     }
 
     /// <summary>The border at given spreads, started from where the last peak would have it.</summary>
-    public (BorderPoint Point, double Value) At(double[] logs)
+    /// <param name="logs">Logarithm of each estimated spread.</param>
+    /// <param name="isForeseen">Whether the last step may be taken unseen.</param>
+    public (BorderPoint Point, double Value) At(double[] logs, bool isForeseen = false)
     {
         var key = Key(logs);
         if (_seen.TryGetValue(key, out var known)) return known;
@@ -70,7 +72,7 @@ internal sealed class ScaleSearch(BorderSearch search, ResponseOptions options, 
         var start = _last is null ? search.Start : [.. _last.Border];
         for (var a = 0; a < _drift.Length; a++)
             for (var k = 0; k < start.Length; k++) start[k] += _drift[a][k] * (logs[a] - _lastLogs[a]);
-        var point = search.At(scales, start, _last?.Pupils);
+        var point = search.At(scales, start, _last?.Pupils, isForeseen);
         Rounds += point.Rounds;
         _allConverged &= point.DistanceSd < options.ToleranceSd;
         _last ??= point;

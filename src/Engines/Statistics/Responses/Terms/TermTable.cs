@@ -1,24 +1,27 @@
-using System.Runtime.InteropServices;
-
 namespace Slantwise.Engines.Statistics.Responses.Terms;
 
 /// <summary>All trials as terms, pupil by pupil, in an order that does not depend on the order given.</summary>
 internal sealed class TermTable
 {
-    private readonly int[] _termStart, _ownStart, _stateStart;
-    private readonly List<Term> _terms;
-    private readonly int[] _own, _states;
+    // Pupils that one thread takes at once while the table is made.
+    private const int Share = 4096;
 
-    private TermTable((int[] Start, List<Term> All) terms, (int[] Start, int[] All) own, (int[] Start, int[] All) states, HoldShape shape, int leftAside)
+    private readonly int[] _termStart, _ownStart, _stateStart, _own, _states;
+    private readonly Term[] _terms;
+    private readonly double[] _taus;
+
+    private TermTable(int[] termStart, int[] ownStart, int[] stateStart, bool hasTimes, HoldShape shape, int leftAside, int mostLesson)
     {
-        ((_termStart, _terms), (_ownStart, _own), (_stateStart, _states)) = (terms, own, states);
-        (Shape, TimesLeftAside) = (shape, leftAside);
+        (_termStart, _ownStart, _stateStart) = (Summed(termStart), Summed(ownStart), Summed(stateStart));
+        (_terms, _own, _states) = (new Term[_termStart[^1]], new int[_ownStart[^1]], new int[_stateStart[^1]]);
+        _taus = hasTimes ? new double[_terms.Length] : [];
+        (Shape, TimesLeftAside, MostLesson) = (shape, leftAside, mostLesson);
         (MostTerms, MostOwn, MostStates) = (Most(_termStart), Most(_ownStart), Most(_stateStart));
     }
 
     public int PupilCount => _termStart.Length - 1;
 
-    public int TermCount => _terms.Count;
+    public int TermCount => _terms.Length;
 
     public int StateCount => _states.Length;
 
@@ -29,12 +32,18 @@ internal sealed class TermTable
 
     public int MostStates { get; }
 
+    /// <summary>The latest lesson that is told apart.</summary>
+    public int MostLesson { get; }
+
     public HoldShape Shape { get; }
 
     /// <summary>Times that contradict their tick: the tick counts.</summary>
     public int TimesLeftAside { get; }
 
-    public ReadOnlySpan<Term> Terms(int pupil) => CollectionsMarshal.AsSpan(_terms).Slice(_termStart[pupil], _termStart[pupil + 1] - _termStart[pupil]);
+    public ReadOnlySpan<Term> Terms(int pupil) => _terms.AsSpan(_termStart[pupil], _termStart[pupil + 1] - _termStart[pupil]);
+
+    /// <summary>τ by term; empty where nobody has a time.</summary>
+    public ReadOnlySpan<double> Taus(int pupil) => _taus.Length == 0 ? [] : _taus.AsSpan(_termStart[pupil], _termStart[pupil + 1] - _termStart[pupil]);
 
     /// <summary>The levels a pupil has tried, ascending.</summary>
     public ReadOnlySpan<int> Own(int pupil) => _own.AsSpan(_ownStart[pupil], _ownStart[pupil + 1] - _ownStart[pupil]);
@@ -50,61 +59,48 @@ internal sealed class TermTable
     /// <param name="options">How times are read, and whether abilities wander.</param>
     /// <param name="hasLessons">Whether the model tells lessons apart at all.</param>
     /// <param name="isUsed">Levels whose trials count.</param>
-    public static TermTable Of(ResponseData data, ResponseOptions options, bool hasLessons, bool[] isUsed)
+    /// <param name="threads">How many threads may make it.</param>
+    public static TermTable Of(ResponseData data, ResponseOptions options, bool hasLessons, bool[] isUsed, int threads)
     {
-        var byPupil = TrialsByPupil.Of(data);
-        var pieces = new List<HoldShape.Piece>();
-        var (terms, own, states) = (new List<Term>(data.Trials.Count), new List<int>(), new List<int>());
-        var (termStart, ownStart, stateStart) = (new int[data.Pupils.Count + 1], new int[data.Pupils.Count + 1], new int[data.Pupils.Count + 1]);
-        var raw = new List<Raw>();
-        var leftAside = 0;
-        for (var i = 0; i < data.Pupils.Count; i++)
+        var pupils = data.Pupils.Count;
+        var (terms, own, states) = (new int[pupils + 1], new int[pupils + 1], new int[pupils + 1]);
+        var shares = (pupils + Share - 1) / Share;
+        var (pieces, leftAside, hasTimes, lessons) = (new List<HoldShape.Piece>[shares], new int[shares], new bool[shares], new int[shares]);
+        // Twice over the pupils: to count, and then to write each in its place. That needs no memory but the table's own.
+        EachShare(threads, shares, s =>
         {
-            raw.Clear();
-            foreach (var place in byPupil.Of(i))
+            var (one, found) = (new PupilTerms(data, options, hasLessons, isUsed), new List<HoldShape.Piece>());
+            for (var i = s * Share; i < Math.Min(pupils, (s + 1) * Share); i++)
             {
-                var trial = data.Trials[place];
-                if (isUsed[trial.Level]) leftAside += AddTo(raw, pieces, trial, hasLessons ? trial.Lesson : 0, data.Levels[trial.Level], options);
+                one.Make(i);
+                (terms[i + 1], own[i + 1], states[i + 1]) = (one.Terms.Count, one.Own.Count, one.States.Count);
+                found.AddRange(one.Pieces);
+                leftAside[s] += one.LeftAside;
+                hasTimes[s] |= one.HasTimes;
+                lessons[s] = Math.Max(lessons[s], one.LastLesson);
             }
-            raw.Sort(Raw.Compare);
-            if (options.DriftSdLogits > 0) states.AddRange(raw.Select(r => r.Lesson).Where(l => l > 0).Distinct().Order());
-            Merge(raw, terms, own, states, ownStart[i], stateStart[i], termStart[i]);
-            (termStart[i + 1], ownStart[i + 1], stateStart[i + 1]) = (terms.Count, own.Count, states.Count);
-        }
-        var hasTimes = terms.Exists(t => t.Tau != 0);
-        return new((termStart, terms), (ownStart, [.. own]), (stateStart, [.. states]), new(pieces, hasTimes), leftAside);
+            pieces[s] = found;
+        });
+        var isTimed = hasTimes.Contains(true);
+        var table = new TermTable(terms, own, states, isTimed, new(pieces.SelectMany(p => p), isTimed), leftAside.Sum(), lessons.DefaultIfEmpty(0).Max());
+        EachShare(threads, shares, s =>
+        {
+            var one = new PupilTerms(data, options, hasLessons, isUsed);
+            for (var i = s * Share; i < Math.Min(pupils, (s + 1) * Share); i++) table.Write(i, one);
+        });
+        return table;
     }
 
-    /// <summary>One trial; returns 1 where its time had to be left aside.</summary>
-    private static int AddTo(List<Raw> raw, List<HoldShape.Piece> pieces, ResponseTrial trial, int lesson, ResponseLevel level, ResponseOptions options)
+    private static void EachShare(int threads, int shares, Action<int> work)
     {
-        var leftAside = 0;
-        if (trial.HeldS is { } held)
-        {
-            var doseS = level.Dose!.Value.Amount;
-            if (trial.Successes == 0 ? held - options.StopwatchStepS / 2 >= doseS : held + options.StopwatchStepS / 2 < doseS) leftAside = 1;
-            else if (trial.Successes == 0 && FallTerms.Of(held, doseS, options) is { } fall)
-            {
-                foreach (var (tau, m, a) in fall.Terms) raw.Add(new(trial.Level, lesson, tau, m, a));
-                pieces.AddRange(fall.Pieces);
-                return 0;
-            }
-        }
-        raw.Add(new(trial.Level, lesson, 0, trial.Trials, trial.Successes));
-        return leftAside;
+        if (threads > 1 && shares > 1) Parallel.For(0, shares, new ParallelOptions { MaxDegreeOfParallelism = threads }, work);
+        else for (var s = 0; s < shares; s++) work(s);
     }
 
-    private static void Merge(List<Raw> raw, List<Term> terms, List<int> own, List<int> states, int firstOwn, int firstState, int firstTerm)
+    private static int[] Summed(int[] counts)
     {
-        foreach (var (level, lesson, tau, m, a) in raw)
-        {
-            if (own.Count == firstOwn || own[^1] != level) own.Add(level);
-            var state = lesson > 0 && states.Count > firstState ? states.IndexOf(lesson, firstState) - firstState : -1;
-            var term = new Term(own.Count - 1 - firstOwn, state, lesson, tau, m, a);
-            if (terms.Count > firstTerm && terms[^1] is var last && last.Own == term.Own && last.Lesson == term.Lesson && last.Tau == term.Tau)
-                terms[^1] = last with { M = last.M + m, A = last.A + a };
-            else terms.Add(term);
-        }
+        for (var i = 1; i < counts.Length; i++) counts[i] += counts[i - 1];
+        return counts;
     }
 
     private static int Most(int[] start)
@@ -114,9 +110,12 @@ internal sealed class TermTable
         return most;
     }
 
-    private readonly record struct Raw(int Level, int Lesson, double Tau, float M, float A)
+    private void Write(int pupil, PupilTerms one)
     {
-        public static readonly Comparison<Raw> Compare = (x, y) =>
-            x.Level != y.Level ? x.Level.CompareTo(y.Level) : x.Lesson != y.Lesson ? x.Lesson.CompareTo(y.Lesson) : x.Tau.CompareTo(y.Tau);
+        one.Make(pupil);
+        one.Terms.CopyTo(_terms, _termStart[pupil]);
+        if (_taus.Length > 0) one.Taus.CopyTo(_taus, _termStart[pupil]);
+        one.Own.CopyTo(_own, _ownStart[pupil]);
+        one.States.CopyTo(_states, _stateStart[pupil]);
     }
 }
