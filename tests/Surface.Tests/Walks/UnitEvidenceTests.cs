@@ -38,6 +38,7 @@ public sealed partial class UnitEvidenceTests(Browser browser)
     public async Task Lesson_ByKeysAndOnPaper_ItsPartsOpen()
     {
         var page = await browser.NewPageAsync(new() { Locale = "en-GB" });
+        page.SetDefaultTimeout((float)HostProgram.Patience.TotalMilliseconds);
         await using var served = await ServedHost.StartAsync();
         await page.GotoAsync(new Uri(served.Address, await LessonAsync(served)).ToString());
         var table = page.Locator("table.pupil-evidence");
@@ -50,8 +51,9 @@ public sealed partial class UnitEvidenceTests(Browser browser)
         await table.WaitForAsync(new() { State = WaitForSelectorState.Hidden });
 
         await page.EmulateMediaAsync(new() { Media = Media.Print });
-        Assert.True((await table.BoundingBoxAsync())?.Height > 100);
-        Assert.True((await page.Locator("#debrief").BoundingBoxAsync())?.Height > 100);
+        // What a closed part hides it also leaves without a layout, until the next frame.
+        foreach (var shown in new[] { "table.pupil-evidence", "#debrief" })
+            await page.WaitForFunctionAsync("shown => document.querySelector(shown).getBoundingClientRect().height > 100 && document.querySelector(shown).checkVisibility({ contentVisibilityAuto: true })", shown);
         Assert.False(await page.Locator("#by-pupil > summary").IsVisibleAsync());
     }
 
