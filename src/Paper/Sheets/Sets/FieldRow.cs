@@ -20,6 +20,9 @@ internal sealed class FieldRow(SheetStyle style, IReadOnlyList<(string Number, S
 
     public override double WidthMm => Math.Min(roomCount, MostInRow) * Style.PitchMm - Style.FieldGapMm;
 
+    /// <summary>Whether there is anything to mark.</summary>
+    public bool IsEmpty => items.Count == 0;
+
     private bool HasDots => Style.HasSigns && IsRound && IsOfCards;
 
     private double DotsMm => HasDots ? Signs.DotsHighMm(roomCount, Signs.DotsMm(Style)) + UnderDotsMm : 0;
