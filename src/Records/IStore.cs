@@ -1,6 +1,7 @@
 using Slantwise.Records.Entries;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Roster;
+using Slantwise.Records.Scans;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -71,6 +72,13 @@ public interface IStore
 
     /// <summary>A frozen version; none if it is not here.</summary>
     Task<SheetVersion?> FindSheetVersionAsync(Guid schoolId, Guid sheetId, int version, CancellationToken cancel = default);
+
+    /// <summary>Keeps layouts that are printed, all or none. One that is here already, by tag, stays as it is.</summary>
+    /// <exception cref="ArgumentException">A layout of another school; a school that is not here.</exception>
+    Task KeepLayoutsAsync(Guid schoolId, IReadOnlyList<PrintedLayout> layouts, CancellationToken cancel = default);
+
+    /// <summary>A layout that was printed; none if it is not here.</summary>
+    Task<PrintedLayout?> FindLayoutAsync(Guid schoolId, long tag, CancellationToken cancel = default);
 
     /// <summary>A school's lessons, earliest first.</summary>
     Task<IReadOnlyList<Lesson>> ListLessonsAsync(Guid schoolId, CancellationToken cancel = default);
