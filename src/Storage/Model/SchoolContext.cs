@@ -1,6 +1,7 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Scans.Pictures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -20,6 +21,9 @@ internal abstract partial class SchoolContext(DbContextOptions options) : DbCont
     public DbSet<SheetVersion> SheetVersions => Set<SheetVersion>();
     public DbSet<Lesson> Lessons => Set<Lesson>();
     public DbSet<EntryRow> Entries => Set<EntryRow>();
+    public DbSet<ScanRow> Scans => Set<ScanRow>();
+    public DbSet<ScanPicture> ScanPictures => Set<ScanPicture>();
+    public DbSet<KeptPicture> Pictures => Set<KeptPicture>();
 
     /// <summary>Why the database refused a row; none for any other failure.</summary>
     public abstract Refusal? RefusalOf(DbException error);

@@ -22,12 +22,11 @@ internal static class ScanFacts
         foreach (var item in scan.Items)
         {
             if (PupilOf(scan, item) is not { } pupilId || !SaysSomething(item, scan)) continue;
-            var isAnswered = IsAnswered(item, scan);
             if (TaskOf(item, printed, current) is { } task && FactOf(item, task, scan, printed.Predicts) is { } fact)
             {
                 var isRow = item.Question.Kind == SheetFieldKind.TeacherMet;
                 facts.Add(new ScannedFact(
-                    item.Key, isAnswered, pupilId, task.Now.TaskId, isRow ? null : item.Question.SetNumber,
+                    item.Key, pupilId, task.Now.TaskId, isRow ? null : item.Question.SetNumber,
                     fact is Trial ? item.Question.Number : null, fact));
             }
             else notOnSheet.Add(item.Key);
@@ -72,8 +71,6 @@ internal static class ScanFacts
         SheetFieldKind.Held => item.Settled is not null || (!item.IsWaiting && SecondsOf(item, scan) is not null && ChoiceOf(item, scan) is not null),
         _ => item.Settled is not null,
     };
-
-    private static bool IsAnswered(ScanItem item, Scan scan) => item.Answer is not null || (item.Question.Kind == SheetFieldKind.Held && SecondsOf(item, scan) is not null);
 
     private static bool HasTick(Scan scan, ScanItem cue) => scan.Items.Any(
         i => i.Question.Kind == SheetFieldKind.Cue && i.Question.TaskNumber == cue.Question.TaskNumber && i.Question.SetNumber == cue.Question.SetNumber && i.Settled == 1);

@@ -19,11 +19,12 @@ public sealed record ScanPlan(Scan Scan, IReadOnlyList<Entry> Entries, IReadOnly
     /// <param name="record">Its lesson, with every entry so far.</param>
     /// <param name="printed">The sheet's version it was printed from.</param>
     /// <param name="clock">Dates the entries.</param>
+    /// <param name="answeredNow">The item a person has just answered, which may correct what was entered before; none for any other reason to look.</param>
     /// <remarks>
     /// What was entered before is never overwritten by a mark: the item waits, and only a person's answer corrects. A mark that was taken from paper before is
     /// not taken again, even where somebody has corrected it since; so reading a pile twice adds nothing.
     /// </remarks>
-    public static ScanPlan Of(Scan scan, LessonRecord record, SheetVersion? printed, TimeProvider clock)
+    public static ScanPlan Of(Scan scan, LessonRecord record, SheetVersion? printed, TimeProvider clock, string? answeredNow = null)
     {
         scan = Remarked(scan with { Items = [.. scan.Items.Select(Undoubted)] }, record, printed);
         if (scan.IsHeld || printed is null || record.Sheet is not { } sheet) return new ScanPlan(Closed(scan), [], []);
@@ -40,11 +41,12 @@ public sealed record ScanPlan(Scan Scan, IReadOnlyList<Entry> Entries, IReadOnly
             var slot = SlotOf(fact, record);
             var held = recorder.Holds(slot);
             if (held is not null && ScanFacts.IsSame(held, fact.Fact)) continue;
-            if (!fact.IsAnswered && taken[slot].Any(f => ScanFacts.IsSame(f, fact.Fact))) continue;
+            var isNow = fact.ItemKey == answeredNow;
+            if (!isNow && taken[slot].Any(f => ScanFacts.IsSame(f, fact.Fact))) continue;
             var said = lookup.CheckFact(
                 fact.PupilId, fact.TaskId, fact.SetNumber, fact.TrialNumber, fact.Fact, PlaceOf(fact, record, lookup), isFromFile: false);
             if (said.Any(f => f.IsRefused)) doubts[fact.ItemKey] = (ScanDoubt.NotOnSheet, null);
-            else if (held is not null && !fact.IsAnswered) doubts[fact.ItemKey] = (ScanDoubt.Differs, ScanFacts.ValueOf(held, lookup.TaskOf(fact.TaskId)));
+            else if (held is not null && !isNow) doubts[fact.ItemKey] = (ScanDoubt.Differs, ScanFacts.ValueOf(held, lookup.TaskOf(fact.TaskId)));
             else
             {
                 findings.AddRange(said);
@@ -66,7 +68,9 @@ public sealed record ScanPlan(Scan Scan, IReadOnlyList<Entry> Entries, IReadOnly
         : item;
 
     private static ScanItem Doubted(ScanItem item, Dictionary<string, (ScanDoubt Doubt, decimal? Before)> doubts) =>
-        item.Answer is null && doubts.TryGetValue(item.Key, out var doubt) ? item with { Doubt = doubt.Doubt, Before = doubt.Before } : item;
+        doubts.TryGetValue(item.Key, out var doubt)
+            ? item with { Value = item.Settled ?? item.Value, Answer = null, Doubt = doubt.Doubt, Before = doubt.Before }
+            : item;
 
     // What depends on the lesson's record is said anew each time: a pupil may have come into the class meanwhile.
     private static Scan Remarked(Scan scan, LessonRecord record, SheetVersion? printed)
@@ -97,7 +101,7 @@ public sealed record ScanPlan(Scan Scan, IReadOnlyList<Entry> Entries, IReadOnly
     private static bool IsAbsent(LessonRecord record, Guid pupilId) =>
         EntryLog.Current(record.Entries.Where(e => e.PupilId == pupilId)).Any(e => e.Fact is Presence { IsPresent: false });
 
-    private static EntrySlot SlotOf(ScannedFact fact, LessonRecord record) => EntrySlot.Of(new Entry
+    internal static EntrySlot SlotOf(ScannedFact fact, LessonRecord record) => EntrySlot.Of(new Entry
     {
         SchoolId = record.School.Id, Id = default, LessonId = record.Lesson.Id, PupilId = fact.PupilId, TaskId = fact.TaskId, SetNumber = fact.SetNumber,
         TrialNumber = fact.TrialNumber, Fact = fact.Fact, Source = EntrySource.Paper, DeviceId = DeviceId, DeviceSequence = 1, MadeAt = default,

@@ -19,7 +19,8 @@ internal static class ScanSaves
         {
             if (scan.LessonId is not { } lessonId || PupilOf(scan, picture.PictureKey) is not { } pupilId) continue;
             var isReviewed = items.GetValueOrDefault(picture.PictureKey) is { Answer: not null };
-            var isWords = keeping.KeepsWords && scan.Writings.Contains(picture.PictureKey);
+            // Whose sheet it is stands in the record; the name by hand was for finding that out.
+            var isWords = keeping.KeepsWords && scan.Writings.Contains(picture.PictureKey) && SheetField.FromKey(picture.PictureKey)?.Kind != SheetFieldKind.Name;
             if (isReviewed || isWords) kept.Add(new KeptPicture(scan.SchoolId, lessonId, pupilId, picture.PictureKey, picture.Bytes));
         }
         var photos = keeping.KeepsPhotos ? pictures.Where(p => p.PictureKey == ScanPicture.Photo).ToList() : [];
