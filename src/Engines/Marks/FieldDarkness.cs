@@ -31,7 +31,7 @@ internal sealed class FieldDarkness
     public static FieldDarkness Of(FormPlace place, MarkField field, FieldZones zones, bool[] isHidden, double usualWhiteFraction, double solidFraction)
     {
         var greys = FieldPatch.Of(place.Level, place.Map, field, FieldZones.MarginMm);
-        var whites = greys.Like(place.White.Level, place.Map, field, 3);
+        var whites = greys.Like(place.White.Level, place.Map, field, 2);
         var values = greys.Values;
         for (var i = 0; i < values.Length; i++) values[i] /= Math.Max(whites.Values[i], 1);
         var shares = new Shares(stackalloc int[Shares.StepCount]);

@@ -8,10 +8,14 @@ internal sealed class FieldZones
     /// <summary>Directions in which what lies outside is told apart.</summary>
     public const int SectorCount = 16;
 
-    private const double FromMm = .5;
-    private const double UpToMm = 2.3;
+    /// <summary>Steps of distance from the outline, a pixel each.</summary>
+    public const int BinCount = 42;
 
-    private FieldZones(int[] inside, bool[] isInside, (int, int)[] around) => (Inside, IsInside, Around) = (inside, isInside, around);
+    private const double UpToMm = 2.3;
+    private const double FirstBinMm = -4.5;
+
+    private FieldZones(int[] inside, bool[] isInside, (int, int)[] around, (int, int)[] bins) =>
+        (Inside, IsInside, Around, Bins) = (inside, isInside, around, bins);
 
     /// <summary>Pixels inside, the outline and what blur makes of it left out.</summary>
     public int[] Inside { get; }
@@ -22,13 +26,20 @@ internal sealed class FieldZones
     /// <summary>Pixels outside, and the direction of each.</summary>
     public (int Pixel, int Sector)[] Around { get; }
 
+    /// <summary>The pixels of both, sorted by their distance from the outline, and the step of each.</summary>
+    public (int Pixel, int Bin)[] Bins { get; }
+
+    /// <summary>How far outside the outline a step lies, less than 0 inside.</summary>
+    public static double OutMm(int bin) => FirstBinMm + (bin + .5) / FieldPatch.PxPerMm;
+
     /// <summary>Those of a size and a shape.</summary>
     /// <param name="field">The field, for its size and shape.</param>
-    /// <param name="outlineMm">How far inside the middle of the outline its black still reaches.</param>
+    /// <param name="outlineMm">How far from the middle of the outline to each side its black is not to be told from a mark.</param>
     public static FieldZones Of(MarkField field, double outlineMm)
     {
         var (width, height) = (FieldPatch.Side(field.WidthMm + 2 * MarginMm), FieldPatch.Side(field.HeightMm + 2 * MarginMm));
         var (inside, isInside, around) = (new List<int>(), new bool[width * height], new List<(int, int)>());
+        var bins = new List<(int Pixel, int Bin)>();
         for (var y = 0; y < height; y++)
         {
             for (var x = 0; x < width; x++)
@@ -38,11 +49,13 @@ internal sealed class FieldZones
                 var pixel = y * width + x;
                 if (outMm < -outlineMm) inside.Add(pixel);
                 isInside[pixel] = outMm < -outlineMm;
-                if (outMm is > FromMm and < UpToMm)
+                var isAround = outMm > outlineMm && outMm < UpToMm;
+                if (isAround || isInside[pixel]) bins.Add((pixel, Math.Clamp((int)((outMm - FirstBinMm) * FieldPatch.PxPerMm), 0, BinCount - 1)));
+                if (isAround)
                     around.Add((pixel, (int)((Math.Atan2(yMm, xMm) + Math.PI) / (2 * Math.PI) * SectorCount) % SectorCount));
             }
         }
-        return new([.. inside], isInside, [.. around]);
+        return new([.. inside], isInside, [.. around], [.. bins.OrderBy(b => b.Bin)]);
     }
 
     // How far a place is outside of the outline, less than 0 inside; for an ellipse to the first order, which is exact on it and for circles nearly so.

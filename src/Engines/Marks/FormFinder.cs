@@ -10,6 +10,7 @@ internal sealed class FormFinder(SheetLayout layout, GreyImage image, CodeSighti
     private const double LeastAgreedFraction = .6;
     private const double LeastContrastFraction = .2;
     private const double LeastWhite = 35;
+    private const double MostBlurMm = .55;
     private const double LeastRidgeFraction = .04;
 
     private readonly PictureLevels _levels = new(image);
@@ -37,7 +38,9 @@ internal sealed class FormFinder(SheetLayout layout, GreyImage image, CodeSighti
             var level = _levels.With(_pose.Scale, SearchPxPerMm);
             var pxPerMm = _pose.Scale * level.Scale;
             var squares = DarkSquare.In(level, (int)Math.Ceiling(1.5 * largestMm * pxPerMm));
-            return new FormSearch(layout, squares, 10 * _pose.Scale).Near(_pose);
+            var near = new FormSearch(layout, squares, 10 * _pose.Scale).Near(_pose);
+            // Seen at so steep a slant that the code says little about the far end, it may still be found as if there were none.
+            return near.Count > 0 ? near : new FormSearch(layout, squares, 10 * _pose.Scale).Anywhere(_pose);
         }
         // The scale is not known: the form is taken to fill the picture, and anything down to a third of it is still found.
         var side = Math.Max(image.WidthPx, image.HeightPx);
@@ -64,12 +67,13 @@ internal sealed class FormFinder(SheetLayout layout, GreyImage image, CodeSighti
     private PageFault Judge(FormPlace place)
     {
         if (layout.Fields.Count == 0) return PageFault.None;
+        if (place.BlurMm > MostBlurMm) return PageFault.Blurred;
         var agreed = place.IsAgreed.Count(a => a) / (double)place.IsAgreed.Count;
         if (agreed >= LeastAgreedFraction) return PageFault.None;
         var ridge = Median(place.Outlines.Select(o => o.RidgeFraction));
         var dark = layout.Fields.Count(f => IsBadlyLit(place, f)) / (double)layout.Fields.Count;
         if (dark > .15) return PageFault.BadLight;
-        return ridge < LeastRidgeFraction && Median(place.Anchors.Select(a => a.EdgeMm)) > .5 ? PageFault.Blurred : PageFault.NotFound;
+        return ridge < LeastRidgeFraction && place.BlurMm > .6 * MostBlurMm ? PageFault.Blurred : PageFault.NotFound;
     }
 
     private static bool IsBadlyLit(FormPlace place, MarkField field)
@@ -88,11 +92,19 @@ internal sealed class FormFinder(SheetLayout layout, GreyImage image, CodeSighti
     // The code alone says roughly where the form would lie.
     private PageFault WithoutPlace()
     {
+        if (IsDark()) return PageFault.BadLight;
         if (_pose is null) return PageFault.NotFound;
         if (_pose.Scale < LeastPxPerMm) return PageFault.TooSmall;
         var (width, height) = (image.WidthPx, image.HeightPx);
         var isOut = layout.Anchors.Take(4).Any(a => _pose.At(a.XMm, a.YMm) is var p && (p.XPx < -.02 * width || p.YPx < -.02 * height || p.XPx > 1.02 * width || p.YPx > 1.02 * height));
         return isOut ? PageFault.CutOff : PageFault.NotFound;
+    }
+
+    // Nine tenths of the picture darker than paper in the dimmest light that can be read.
+    private bool IsDark()
+    {
+        var small = _levels.With(Math.Max(image.WidthPx, image.HeightPx), 200).Image;
+        return small.Values.Order().ElementAt(small.Values.Length * 9 / 10) < LeastWhite;
     }
 
     private static double Median(IEnumerable<double> values)

@@ -44,8 +44,8 @@ internal sealed class FormSearch
         return _kept;
     }
 
-    /// <summary>Up to three guesses without a code, the best first.</summary>
-    public IReadOnlyList<FormGuess> Anywhere()
+    /// <summary>Up to three guesses by the squares alone, the best first; those that a code contradicts are left out.</summary>
+    public IReadOnlyList<FormGuess> Anywhere(CodePose? pose = null)
     {
         foreach (var corners in Corners())
         {
@@ -53,13 +53,13 @@ internal sealed class FormSearch
             var hollow = Array.FindIndex(corners, i => _layout.Anchors[i].IsHollow);
             var first = hollow >= 0 ? hollow : Math.Max(0, (Array.FindIndex(corners, i => i >= 4) + 2) % 4);
             foreach (var seed in _squares.Where(s => s.IsHollow == _layout.Anchors[corners[first]].IsHollow))
-                if (!TryFrom(corners, first, seed)) return _kept;
+                if (!TryFrom(corners, first, seed, pose)) return _kept;
             if (IsDone()) break;
         }
         return _kept;
     }
 
-    private bool TryFrom(int[] corners, int first, DarkSquare seed)
+    private bool TryFrom(int[] corners, int first, DarkSquare seed, CodePose? pose)
     {
         Span<DarkSquare> four = new DarkSquare[4];
         var (next, opposite, before) = ((first + 1) % 4, (first + 2) % 4, (first + 3) % 4);
@@ -75,11 +75,11 @@ internal sealed class FormSearch
                 if (!IsCorner(seed, one, other)) continue;
                 // A parallelogram is the first idea of the fourth corner.
                 var at = new PixelPoint(one.XPx + other.XPx - seed.XPx, one.YPx + other.YPx - seed.YPx);
-                var reachPx = .22 * double.Hypot(one.XPx - other.XPx, one.YPx - other.YPx);
+                var reachPx = .3 * double.Hypot(one.XPx - other.XPx, one.YPx - other.YPx);
                 foreach (var last in Closest(_squares.Where(s => s.IsHollow == far.IsHollow && s.SidePx > .5 * scale * far.SizeMm && s.SidePx < 2 * scale * far.SizeMm), at, reachPx, 5))
                 {
                     (four[first], four[next], four[opposite], four[before]) = (seed, one, last, other);
-                    if (!Try(corners, four, _ => true)) return false;
+                    if (!Try(corners, four, g => pose is null || AgreesWith(g, pose))) return false;
                 }
             }
         }
@@ -142,9 +142,9 @@ internal sealed class FormSearch
     {
         var lengthPx = double.Hypot(other.XMm - start.XMm, other.YMm - start.YMm) * scale;
         var sidePx = other.SizeMm * scale;
-        return [.. _squares.Where(s => s != seed && s.IsHollow == other.IsHollow && s.SidePx > .55 * sidePx && s.SidePx < 1.8 * sidePx)
+        return [.. _squares.Where(s => s != seed && s.IsHollow == other.IsHollow && s.SidePx > .45 * sidePx && s.SidePx < 2.2 * sidePx)
             .Select(s => (Square: s, Fraction: double.Hypot(s.XPx - seed.XPx, s.YPx - seed.YPx) / lengthPx))
-            .Where(s => s.Fraction is > .6 and < 1.6).OrderBy(s => Math.Abs(Math.Log(s.Fraction))).Take(40).Select(s => s.Square)];
+            .Where(s => s.Fraction is > .5 and < 2).OrderBy(s => Math.Abs(Math.Log(s.Fraction))).Take(40).Select(s => s.Square)];
     }
 
     private static bool IsCorner(DarkSquare seed, DarkSquare one, DarkSquare other)

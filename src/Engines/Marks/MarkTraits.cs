@@ -3,7 +3,7 @@ namespace Slantwise.Engines.Marks;
 /// <summary>What a field looks like, in numbers that do not depend on light, camera or print: what the chance of a mark is made from.</summary>
 /// <remarks>Darkness is 0 for the paper around the field and 1 for solid print of the same page.</remarks>
 /// <param name="Key">The field's key.</param>
-/// <param name="InkFraction">The part of its inside that is ink: darker than two fifths of an outline on this page.</param>
+/// <param name="InkFraction">The part of its inside that is ink: darker than 28 % of an outline on this page.</param>
 /// <param name="MeanDarknessFraction">The mean darkness of its inside; a little below 0 is possible.</param>
 /// <param name="UpperDarknessFraction">The darkness that 3 % of its inside exceed.</param>
 /// <param name="PageOutlineFraction">The darkness of printed outlines on this page, the median of all fields: what is left of .3 mm of black.</param>

@@ -7,7 +7,7 @@ namespace Slantwise.Engines.Marks;
 /// </remarks>
 internal sealed class PaperWhite
 {
-    private const double LeastPxPerMm = 1.4;
+    private const double LeastPxPerMm = 2.6;
     private const double BeyondMarkMm = 3;
     private readonly PictureLevel _level;
 

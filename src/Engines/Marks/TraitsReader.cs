@@ -4,7 +4,7 @@ namespace Slantwise.Engines.Marks;
 internal sealed class TraitsReader
 {
     private const double OwnShiftFraction = .7;
-    private const double InkOfOutlineFraction = .4;
+    private const double InkOfOutlineFraction = .28;
     private const double LeastInkFraction = .09;
     private const double NeighbourMm = .5;
     private const int AroundLeastCount = 4;
@@ -23,7 +23,9 @@ internal sealed class TraitsReader
         var contrasts = place.Anchors.Select(a => a.ContrastFraction).Order().ToArray();
         _solidFraction = Math.Max(.05, contrasts[contrasts.Length / 2]);
         var shapes = new Dictionary<(double, double, bool), (FieldZones, OutlinePoint[])>();
-        var outlineMm = .4 + .4 / (place.PxPerMm * place.Level.Scale);
+        // A patch adds its own blur: the mean of three of its pixels.
+        var blurMm = double.Hypot(place.BlurMm, .15);
+        var outlineMm = Math.Min(.85, .15 + Math.Max(.32, 1.1 * blurMm));
         var n = layout.Fields.Count;
         (_zones, _fields, _outlines, _hidden) = (new FieldZones[n], new FieldDarkness[n], new OutlinePoint[n][], new bool[n][]);
         for (var i = 0; i < n; i++)
@@ -38,6 +40,7 @@ internal sealed class TraitsReader
         for (var i = 0; i < n; i++) _fields[i] = Darkness(i, 1);
         var usual = Median(_fields.Select(f => f.WhiteFraction), 1);
         for (var i = 0; i < n; i++) if (double.IsNaN(_fields[i].WhiteFraction)) _fields[i] = Darkness(i, usual);
+        foreach (var shape in Enumerable.Range(0, n).GroupBy(i => _zones[i])) OutlineProfile.TakeAway(shape.Key, [.. shape.Select(i => _fields[i].Patch)], blurMm);
     }
 
     public static IReadOnlyList<MarkTraits> Of(SheetLayout layout, FormPlace place) => new TraitsReader(layout, place).All();
