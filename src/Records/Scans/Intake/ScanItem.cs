@@ -42,6 +42,12 @@ public sealed record ScanItem
     [JsonIgnore]
     public decimal? Settled => Answer is { } answer ? answer.Value : Doubt == ScanDoubt.None ? Value : null;
 
+    /// <summary>
+    /// How sure the marks are, 0.5 to 1: that of the least sure field, as calibrated; 1 for something by hand, which is not read.
+    /// </summary>
+    [JsonIgnore]
+    public double CertainFraction => Fields.Select(f => Math.Max(f.MarkedFraction, 1 - f.MarkedFraction)).DefaultIfEmpty(1).Min();
+
     /// <summary>What could be answered, as the form offers it: a value for each of its fields. Empty for something by hand.</summary>
     [JsonIgnore]
     public IReadOnlyList<decimal> Choices => Question.Kind == SheetFieldKind.Cue
