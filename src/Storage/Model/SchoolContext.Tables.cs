@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Scans;
 using Slantwise.Records.Scans.Pictures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
@@ -57,6 +58,11 @@ internal abstract partial class SchoolContext
         {
             version.ToTable("sheet_versions").HasKey(v => new { v.SchoolId, v.SheetId, v.Version });
             Belongs<SheetVersion, Sheet>(version, nameof(SheetVersion.SheetId));
+        });
+        model.Entity<PrintedLayout>(layout =>
+        {
+            layout.ToTable("printed_layouts").HasKey(l => new { l.SchoolId, l.Tag });
+            layout.HasOne<School>().WithMany().HasForeignKey(l => l.SchoolId).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<Lesson>(lesson =>
         {

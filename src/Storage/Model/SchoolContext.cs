@@ -1,6 +1,7 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Scans;
 using Slantwise.Records.Scans.Pictures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
@@ -19,6 +20,7 @@ internal abstract partial class SchoolContext(DbContextOptions options) : DbCont
     public DbSet<MovementTask> Tasks => Set<MovementTask>();
     public DbSet<Sheet> Sheets => Set<Sheet>();
     public DbSet<SheetVersion> SheetVersions => Set<SheetVersion>();
+    public DbSet<PrintedLayout> PrintedLayouts => Set<PrintedLayout>();
     public DbSet<Lesson> Lessons => Set<Lesson>();
     public DbSet<EntryRow> Entries => Set<EntryRow>();
     public DbSet<ScanRow> Scans => Set<ScanRow>();
