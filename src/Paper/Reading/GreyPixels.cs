@@ -11,7 +11,7 @@ internal static class GreyPixels
     /// <param name="widthPx">The width before turning.</param>
     /// <param name="heightPx">The height before turning.</param>
     /// <param name="origin">Which corner of the page the first pixel is.</param>
-    /// <remarks>Brightness as JPEG itself weighs colours, in 256ths. Source: [ITU-T871] section 7.</remarks>
+    /// <remarks>Brightness as JPEG itself weighs colours, in 256ths. Source: [T871] section 7.</remarks>
     public static GreyImage Of(ReadOnlySpan<byte> pixels, int widthPx, int heightPx, SKEncodedOrigin origin)
     {
         var values = new byte[widthPx * heightPx];
