@@ -21,10 +21,11 @@ public sealed class PageReader(ReadingLimits limits) : IPageReader
             yield return Page(file, 1, problem!);
             yield break;
         }
+        var tag = SheetCode.TagOf(bytes);
         if (!IsPdf(bytes))
         {
             if (expected.PageNumbers?.Contains(1) != false)
-                yield return await PageAsync(file, 1, bytes, side => Task.FromResult(PictureDecoder.Decode(bytes, side, limits)), expected, watch, cancel);
+                yield return await PageAsync(file, 1, tag, side => Task.FromResult(PictureDecoder.Decode(bytes, side, limits)), expected, watch, cancel);
             yield break;
         }
         (var scan, problem) = PdfScan.Open(bytes, limits);
@@ -49,7 +50,7 @@ public sealed class PageReader(ReadingLimits limits) : IPageReader
                     yield break;
                 }
                 var page = number;
-                yield return await PageAsync(file, page, bytes, side => scan.PageAsync(page, side, cancel), expected, watch, cancel);
+                yield return await PageAsync(file, page, tag ^ page, side => scan.PageAsync(page, side, cancel), expected, watch, cancel);
             }
         }
     }
@@ -57,7 +58,7 @@ public sealed class PageReader(ReadingLimits limits) : IPageReader
     private ScanRemark TooSlow => new(ScanRemarkKind.TooSlow, Text((long)limits.MaxTime.TotalSeconds));
 
     private async Task<ReadPage> PageAsync(
-        ScanFile file, int number, byte[] bytes, Func<int, Task<DecodedPicture>> decode, ExpectedForms expected, Stopwatch watch, CancellationToken cancel)
+        ScanFile file, int number, long tag, Func<int, Task<DecodedPicture>> decode, ExpectedForms expected, Stopwatch watch, CancellationToken cancel)
     {
         var times = default(ReadTimes);
         ReadPage? coarse = null;
@@ -76,7 +77,7 @@ public sealed class PageReader(ReadingLimits limits) : IPageReader
             var forms = await FormsAsync(grey, codes, expected, cancel);
             times = times with { ReadS = times.ReadS + Since(started) };
 
-            var page = new ReadPage(file.Name, number, null, forms, new GreyPicture(grey, SheetCode.TagOf(bytes) ^ number), times);
+            var page = new ReadPage(file.Name, number, null, forms, new GreyPicture(grey, tag), times);
             if (picture.IsWhole || forms.All(IsSettled) || watch.Elapsed > limits.MaxTime) return Better(coarse, page);
             coarse = page;
         }

@@ -38,6 +38,9 @@ public sealed record Scan
     /// <summary>The pupil; none while nobody has said who, and on an observation sheet.</summary>
     public Guid? PupilId { get; init; }
 
+    /// <summary>The pupil's tag in its code, or the number of a sheet without a name; none where the code was not read. Whoever is named afterwards, the page stays the same.</summary>
+    public long? PupilTag { get; init; }
+
     /// <summary>The sheet's version it was printed from; none where that is not known.</summary>
     public int? SheetVersion { get; init; }
 
@@ -95,7 +98,7 @@ public sealed record Scan
     {
         if (CodeFound != CodeFound.Read || other.CodeFound != CodeFound.Read)
             return CodeFound == other.CodeFound && PictureTag == other.PictureTag && FormNumber == other.FormNumber;
-        if (LessonId != other.LessonId || SheetVersion != other.SheetVersion || SheetPage != other.SheetPage || IsObservation != other.IsObservation) return false;
-        return SpareNumber is not null || other.SpareNumber is not null ? SpareNumber == other.SpareNumber : PupilId == other.PupilId;
+        return (LessonId, PupilTag, SpareNumber, IsObservation, SheetVersion, SheetPage)
+            == (other.LessonId, other.PupilTag, other.SpareNumber, other.IsObservation, other.SheetVersion, other.SheetPage);
     }
 }

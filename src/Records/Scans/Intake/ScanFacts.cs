@@ -21,7 +21,7 @@ internal static class ScanFacts
         var (facts, notOnSheet) = (new List<ScannedFact>(), new HashSet<string>());
         foreach (var item in scan.Items)
         {
-            if (PupilOf(scan, item) is not { } pupilId || !SaysSomething(item, scan)) continue;
+            if (PupilOf(scan, item.Question) is not { } pupilId || !SaysSomething(item, scan)) continue;
             if (TaskOf(item, printed, current) is { } task && FactOf(item, task, scan, printed.Predicts) is { } fact)
             {
                 var isRow = item.Question.Kind == SheetFieldKind.TeacherMet;
@@ -56,11 +56,12 @@ internal static class ScanFacts
         _ => null,
     };
 
-    private static Guid? PupilOf(Scan scan, ScanItem item)
+    /// <summary>The pupil a field is about; none where nobody has said, and for the row of one who is not here any more.</summary>
+    public static Guid? PupilOf(Scan scan, SheetField field)
     {
-        if (item.Question.Kind != SheetFieldKind.TeacherMet) return scan.PupilId;
-        var row = item.Question.SetNumber;
-        return row >= 1 && row <= scan.RowPupils.Count ? scan.RowPupils[row - 1] : null;
+        if (field.Kind != SheetFieldKind.TeacherMet) return scan.IsObservation ? null : scan.PupilId;
+        var row = field.SetNumber;
+        return row >= 1 && row <= scan.RowPupils.Count && scan.RowPupils[row - 1] != Guid.Empty ? scan.RowPupils[row - 1] : null;
     }
 
     private static bool SaysSomething(ScanItem item, Scan scan) => item.Question.Kind switch

@@ -56,7 +56,7 @@ internal sealed record ScanMaking(Scan Scan, bool IsKept, LessonRecord? Record, 
             return Said(scan with { LessonId = lesson.Id }, ScanRemarkKind.OtherLesson, record.Class.Name, lesson.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         }
         context.See(code);
-        scan = scan with { LessonId = lesson.Id, SheetVersion = code.SheetVersion, SheetPage = code.PageNumber, IsObservation = code is { IsNamed: false, PupilTag: 0 } };
+        scan = scan with { LessonId = lesson.Id, PupilTag = code.PupilTag, SheetVersion = code.SheetVersion, SheetPage = code.PageNumber, IsObservation = code is { IsNamed: false, PupilTag: 0 } };
         if (code.IsNamed)
         {
             if (context.PupilOf(code.PupilTag) is not { } pupil) return Said(scan, ScanRemarkKind.PupilUnknown);
@@ -83,9 +83,11 @@ internal sealed record ScanMaking(Scan Scan, bool IsKept, LessonRecord? Record, 
         var fault = form.Layout is null ? ScanRemarkKind.LayoutUnknown : FaultOf(form.Reading.Fault);
         if (fault != 0) return new ScanMaking(scan with { Remarks = [.. scan.Remarks, new ScanRemark(fault)] }, true, record, printed);
         if (printed is null) return new ScanMaking(scan, true, record, null);
-        var items = ScanItems.Of(form.Layout!, form.Reading.Fields, printed.Content).Concat(Seconds(page, form)).ToList();
+        var items = ScanItems.Of(form.Layout!, form.Reading.Fields, printed.Content).Concat(Seconds(page, form));
+        // The row of a pupil who was erased since: nothing is kept of it.
+        if (scan.IsObservation) items = items.Where(i => ScanFacts.PupilOf(scan, i.Question) is not null);
         var words = form.Layout!.Writings.Where(w => SheetField.FromKey(w.Key)?.Kind is SheetFieldKind.Because or SheetFieldKind.OwnWords or SheetFieldKind.Name);
-        scan = scan with { Items = items, Writings = [.. words.Where(w => IsWritten(page, form, w)).Select(w => w.Key)] };
+        scan = scan with { Items = [.. items], Writings = [.. words.Where(w => IsWritten(page, form, w)).Select(w => w.Key)] };
         return new ScanMaking(scan, true, record, printed);
     }
 

@@ -16,7 +16,7 @@ internal static class ScanMerge
         return now with
         {
             Id = before.Id,
-            PupilId = now.PupilId ?? before.PupilId,
+            PupilId = before.PupilId ?? now.PupilId,
             IsConfirmed = before.IsConfirmed,
             Items = [.. now.Items.Select(item => answered.TryGetValue(item.Key, out var old) ? WithAnswer(item, old) : item)],
         };

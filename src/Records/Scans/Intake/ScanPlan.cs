@@ -20,11 +20,12 @@ public sealed record ScanPlan(Scan Scan, IReadOnlyList<Entry> Entries, IReadOnly
     /// <param name="printed">The sheet's version it was printed from.</param>
     /// <param name="clock">Dates the entries.</param>
     /// <param name="answeredNow">The item a person has just answered, which may correct what was entered before; none for any other reason to look.</param>
+    /// <param name="askedAgain">The item whose answer a person has just taken back, which waits whatever the record says; none for any other reason to look.</param>
     /// <remarks>
     /// What was entered before is never overwritten by a mark: the item waits, and only a person's answer corrects. A mark that was taken from paper before is
     /// not taken again, even where somebody has corrected it since; so reading a pile twice adds nothing.
     /// </remarks>
-    public static ScanPlan Of(Scan scan, LessonRecord record, SheetVersion? printed, TimeProvider clock, string? answeredNow = null)
+    public static ScanPlan Of(Scan scan, LessonRecord record, SheetVersion? printed, TimeProvider clock, string? answeredNow = null, string? askedAgain = null)
     {
         scan = Remarked(scan with { Items = [.. scan.Items.Select(Undoubted)] }, record, printed);
         if (scan.IsHeld || printed is null || record.Sheet is not { } sheet) return new ScanPlan(Closed(scan), [], []);
@@ -40,6 +41,11 @@ public sealed record ScanPlan(Scan Scan, IReadOnlyList<Entry> Entries, IReadOnly
         {
             var slot = SlotOf(fact, record);
             var held = recorder.Holds(slot);
+            if (fact.ItemKey == askedAgain)
+            {
+                doubts[fact.ItemKey] = (ScanDoubt.Differs, held is null ? null : ScanFacts.ValueOf(held, lookup.TaskOf(fact.TaskId)));
+                continue;
+            }
             if (held is not null && ScanFacts.IsSame(held, fact.Fact)) continue;
             var isNow = fact.ItemKey == answeredNow;
             if (!isNow && taken[slot].Any(f => ScanFacts.IsSame(f, fact.Fact))) continue;

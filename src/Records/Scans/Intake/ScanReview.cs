@@ -17,13 +17,19 @@ public sealed class ScanReview(IStore store, Guid schoolId, TimeProvider clock)
     public async Task<IReadOnlyList<Scan>> WaitingAsync(Guid? lessonId = null, CancellationToken cancel = default) =>
         [.. (await store.ListScansAsync(schoolId, lessonId, cancel)).Where(s => s.State == ScanState.Waiting)];
 
-    /// <summary>A picture of a scan that waits: an item's box, words by hand, or the page (<see cref="ScanPicture.Photo"/>).</summary>
+    /// <summary>A picture of a scan: an item's box, words by hand, or, while it waits, the page (<see cref="ScanPicture.Photo"/>).</summary>
     /// <param name="scanId">The scan.</param>
     /// <param name="pictureKey">Which picture.</param>
     /// <param name="cancel">Stops the looking.</param>
     /// <returns>None where there is no such picture.</returns>
-    public Task<byte[]?> PictureAsync(Guid scanId, string pictureKey, CancellationToken cancel = default) =>
-        store.FindScanPictureAsync(schoolId, scanId, pictureKey, cancel);
+    public async Task<byte[]?> PictureAsync(Guid scanId, string pictureKey, CancellationToken cancel = default)
+    {
+        if (await store.FindScanPictureAsync(schoolId, scanId, pictureKey, cancel) is { } picture) return picture;
+        // An answer that was taken back asks again: its box has moved beside the record.
+        return await store.FindScanAsync(schoolId, scanId, cancel) is { LessonId: { } lessonId, PupilId: { } pupilId }
+            ? await store.FindPictureAsync(schoolId, new PictureKey(lessonId, pupilId, pictureKey), cancel)
+            : null;
+    }
 
     /// <summary>Says what an item is.</summary>
     /// <param name="scanId">The scan.</param>
@@ -42,7 +48,7 @@ public sealed class ScanReview(IStore store, Guid schoolId, TimeProvider clock)
         return await SaveAsync(scan with { Items = [.. scan.Items.Select(i => i.Key == itemKey ? answered : i)] }, key, cancel);
     }
 
-    /// <summary>Takes an answer back, and the entry it made; the item waits again.</summary>
+    /// <summary>Takes an answer back, and the entry it made; what that had corrected holds again, and the item waits.</summary>
     /// <param name="scanId">The scan.</param>
     /// <param name="itemKey">The item.</param>
     /// <param name="cancel">Stops before anything is stored.</param>
@@ -51,23 +57,9 @@ public sealed class ScanReview(IStore store, Guid schoolId, TimeProvider clock)
     {
         var scan = await FindAsync(scanId, cancel);
         var unanswered = scan with { Items = [.. scan.Items.Select(i => i.Key == itemKey ? i with { Answer = null } : i)] };
-        if (scan.LessonId is not { } lessonId || await LessonRecord.LoadAsync(store, schoolId, lessonId, cancel) is not { Sheet: { } sheet } record)
-            return await SaveAsync(unanswered, null, cancel);
-        var printed = await PrintedAsync(scan, record, cancel);
-        var recorder = new Recorder(schoolId, lessonId, EntrySource.Paper, ScanPlan.DeviceId, clock, record.Entries);
-        var taken = new List<Entry>();
-        if (printed is not null)
-        {
-            var remaining = ScanFacts.Of(unanswered, printed.Content, sheet.Content).Facts;
-            // With the last ticked cue of a set go the open ones: what the page no longer says goes, whichever item it hangs on.
-            foreach (var gone in ScanFacts.Of(scan, printed.Content, sheet.Content).Facts.Except(remaining))
-            {
-                var slot = ScanPlan.SlotOf(gone, record);
-                if (recorder.Holds(slot) is { } held && ScanFacts.IsSame(held, gone.Fact) && recorder.TakeBack(slot) is { } withdrawal) taken.Add(withdrawal);
-            }
-        }
+        var taken = await WithdrawnAsync(scan, unanswered, cancel);
         if (taken.Count > 0) await store.AppendEntriesAsync(schoolId, taken, cancel);
-        var saved = await SaveAsync(unanswered, null, cancel);
+        var saved = await SaveAsync(unanswered, null, cancel, askedAgain: itemKey);
         return saved with { Added = [.. taken, .. saved.Added] };
     }
 
@@ -106,12 +98,34 @@ public sealed class ScanReview(IStore store, Guid schoolId, TimeProvider clock)
         return new ReviewedScan(scan, [], []);
     }
 
-    private async Task<ReviewedScan> SaveAsync(Scan scan, string? answeredNow, CancellationToken cancel)
+    // With the last ticked cue of a set go the open ones: what the page no longer says goes, whichever item it hangs on. What was typed stays.
+    private async Task<List<Entry>> WithdrawnAsync(Scan scan, Scan unanswered, CancellationToken cancel)
+    {
+        var taken = new List<Entry>();
+        if (scan.LessonId is not { } lessonId || await LessonRecord.LoadAsync(store, schoolId, lessonId, cancel) is not { Sheet: { } sheet } record) return taken;
+        if (await PrintedAsync(scan, record, cancel) is not { } printed) return taken;
+        var remaining = ScanFacts.Of(unanswered, printed.Content, sheet.Content).Facts;
+        var recorder = new Recorder(schoolId, lessonId, EntrySource.Paper, ScanPlan.DeviceId, clock, record.Entries);
+        var current = EntryLog.Current(record.Entries).Where(e => e.Source == EntrySource.Paper).ToList();
+        foreach (var gone in ScanFacts.Of(scan, printed.Content, sheet.Content).Facts.Except(remaining))
+        {
+            var slot = ScanPlan.SlotOf(gone, record);
+            if (current.FirstOrDefault(e => EntrySlot.Of(e) == slot) is not { } held || !ScanFacts.IsSame(held.Fact, gone.Fact)) continue;
+            var corrected = record.Entries.FirstOrDefault(e => e.Id == held.SupersedesId);
+            var entry = corrected is { Fact: not Withdrawal }
+                ? recorder.Put(held.PupilId, held.TaskId, held.SetNumber, held.TrialNumber, corrected.Fact)
+                : recorder.TakeBack(slot);
+            if (entry is not null) taken.Add(entry);
+        }
+        return taken;
+    }
+
+    private async Task<ReviewedScan> SaveAsync(Scan scan, string? answeredNow, CancellationToken cancel, string? askedAgain = null)
     {
         var plan = new ScanPlan(scan, [], []);
         var school = await store.FindSchoolAsync(schoolId, cancel) ?? throw new ArgumentException($"There is no school {schoolId} in this store.");
         if (scan.LessonId is { } lessonId && await LessonRecord.LoadAsync(store, schoolId, lessonId, cancel) is { } record)
-            plan = ScanPlan.Of(scan, record, await PrintedAsync(scan, record, cancel), clock, answeredNow);
+            plan = ScanPlan.Of(scan, record, await PrintedAsync(scan, record, cancel), clock, answeredNow, askedAgain);
         if (plan.Entries.Count > 0) await store.AppendEntriesAsync(schoolId, plan.Entries, cancel);
         var isOpen = plan.Scan.State == ScanState.Waiting;
         var pictures = isOpen ? [] : await store.ListScanPicturesAsync(schoolId, scan.Id, cancel);

@@ -17,19 +17,13 @@ internal static class ScanSaves
         var kept = new List<KeptPicture>();
         foreach (var picture in pictures)
         {
-            if (scan.LessonId is not { } lessonId || PupilOf(scan, picture.PictureKey) is not { } pupilId) continue;
+            if (scan.LessonId is not { } lessonId || SheetField.FromKey(picture.PictureKey) is not { } field || ScanFacts.PupilOf(scan, field) is not { } pupilId) continue;
             var isReviewed = items.GetValueOrDefault(picture.PictureKey) is { Answer: not null };
             // Whose sheet it is stands in the record; the name by hand was for finding that out.
-            var isWords = keeping.KeepsWords && scan.Writings.Contains(picture.PictureKey) && SheetField.FromKey(picture.PictureKey)?.Kind != SheetFieldKind.Name;
+            var isWords = keeping.KeepsWords && scan.Writings.Contains(picture.PictureKey) && field.Kind != SheetFieldKind.Name;
             if (isReviewed || isWords) kept.Add(new KeptPicture(scan.SchoolId, lessonId, pupilId, picture.PictureKey, picture.Bytes));
         }
         var photos = keeping.KeepsPhotos ? pictures.Where(p => p.PictureKey == ScanPicture.Photo).ToList() : [];
         return new ScanSave(scan) { Kept = kept, Pictures = photos, ForgetsPictures = true };
-    }
-
-    private static Guid? PupilOf(Scan scan, string key)
-    {
-        if (!scan.IsObservation) return scan.PupilId;
-        return SheetField.FromKey(key) is { Kind: SheetFieldKind.TeacherMet, SetNumber: var row } && row >= 1 && row <= scan.RowPupils.Count ? scan.RowPupils[row - 1] : null;
     }
 }

@@ -240,6 +240,42 @@ public sealed class PileIntakeTests
     }
 
     [Fact]
+    public async Task TakeBack_ACorrection_LetsWhatWasTypedHoldAgain()
+    {
+        await using var test = await StoreAsync();
+        await test.Store.AppendEntriesAsync(SchoolId, [RecorderOf(Taught, EntrySource.Desk).Put(Alba.Id, BalanceId, 1, null, new Prediction(5))!]);
+        await TakeAsync(test.Store, [PaperSheet.Page("a.jpg", PaperSheet.Form(PaperSheet.Code(Alba.Id), OneSet))]);
+        var review = new ScanReview(test.Store, SchoolId, Clock);
+        var scan = Assert.Single(await review.WaitingAsync());
+        foreach (var answer in new[] { 3, 5 })
+        {
+            Assert.Equal(ScanState.Done, (await review.AnswerAsync(scan.Id, "Predicted-1-1-0", answer)).Scan.State);
+            Assert.Equal(new Prediction(answer), await PredictedAsync());
+            var back = await review.TakeBackAsync(scan.Id, "Predicted-1-1-0");
+            Assert.Equal((ScanState.Waiting, 5m), (back.Scan.State, Assert.Single(back.Scan.Waiting).Before));
+            Assert.Equal(new Prediction(5), await PredictedAsync());
+        }
+
+        async Task<EntryFact> PredictedAsync() => EntryLog.Current(await test.Store.ListEntriesAsync(SchoolId, LessonId)).Single(e => e.Fact is Prediction).Fact;
+    }
+
+    [Fact]
+    public async Task Assign_APupilOfAnotherClass_StaysAssignedWhenReadAgain()
+    {
+        await using var test = await StoreAsync();
+        var stranger = Alba with { Id = Id(77), Code = "Z9" };
+        await test.Store.SaveRosterAsync(SchoolId, new RosterSave { Pupils = [stranger] });
+        var page = PaperSheet.Page("a.jpg", PaperSheet.Form(PaperSheet.Code(stranger.Id), OneSet));
+        await TakeAsync(test.Store, [page]);
+        var review = new ScanReview(test.Store, SchoolId, Clock);
+        var scan = Assert.Single(await review.WaitingAsync());
+        Assert.Equal(ScanRemarkKind.NotInClass, scan.Remarks[0].Kind);
+        Assert.Equal(4, (await review.AssignAsync(scan.Id, Bruno.Id)).Added.Count);
+        Assert.Empty((await TakeAsync(test.Store, [page]))[0].Forms[0].Added);
+        Assert.Empty(await review.WaitingAsync());
+    }
+
+    [Fact]
     public async Task Discard_APage_KeepsNoPictureAndStaysAway()
     {
         await using var test = await StoreAsync();
