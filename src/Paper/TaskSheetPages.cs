@@ -1,8 +1,6 @@
-using Slantwise.Paper.Layout;
 using Slantwise.Paper.Sheets;
 using Slantwise.Paper.Words;
 using Slantwise.Records.Lessons;
-using Slantwise.Records.Schools;
 
 namespace Slantwise.Paper;
 
@@ -10,6 +8,7 @@ namespace Slantwise.Paper;
 public static class TaskSheetPages
 {
     private const int MostSpareCount = 60;
+    private const int MostSpareNumber = 9999;
 
     /// <summary>The pages of all sheets, pupil by pupil.</summary>
     /// <param name="record">The lesson, with its frozen sheet. What a policy or a restriction rules out is not on that pupil's page.</param>
@@ -18,8 +17,8 @@ public static class TaskSheetPages
     /// By the pupil's label in the language's own order, then by code; the sheets without a name last, with what the policy allows.
     /// A task is a page, or more where its words are long. Empty for a class without pupils and no spare sheets.
     /// </returns>
-    /// <exception cref="ArgumentException">The lesson has no frozen sheet, or its sheet has no task.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">Spare sheets are 0 to 60.</exception>
+    /// <exception cref="ArgumentException">The lesson has no frozen sheet, or its sheet has no task; large print two on a page.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Spare sheets are 0 to 60, numbered from 1 to 9 999.</exception>
     public static IReadOnlyList<PrintedPage> Of(LessonRecord record, PaperOptions options)
     {
         if (record.Sheet is not { Content.Tasks.Count: > 0 } sheet)
@@ -27,12 +26,18 @@ public static class TaskSheetPages
         if (options.SpareCount is < 0 or > MostSpareCount)
             throw new ArgumentOutOfRangeException(nameof(options), options.SpareCount, "Spare sheets are 0 to 60.");
 
-        var style = new SheetStyle(PageFrame.Of(options.Size), new PaperWords(options.Language));
-        var sheets = new PupilSheets(record, sheet.Content, style);
-        return
+        if (options.FirstSpareNumber is < 1 or > MostSpareNumber)
+            throw new ArgumentOutOfRangeException(nameof(options), options.FirstSpareNumber, "Sheets without a name are numbered from 1 to 9 999.");
+        if (options is { IsTwoUp: true, IsLargePrint: true })
+            throw new ArgumentException("Large print is not printed at .707: two pages beside each other and large print exclude each other.", nameof(options));
+
+        var sheets = new PupilSheets(record, sheet.Content, options);
+        var words = new PaperWords(options.Language);
+        var pages = new Sides(options, words["EmptyDescription"]).Of(
         [
-            .. Labels.InOrder(record.Pupils, options.Language).SelectMany(sheets.Of),
-            .. Enumerable.Range(1, options.SpareCount).SelectMany(sheets.Spare),
-        ];
+            .. Labels.InOrder(record.Pupils, options.Language).Select(sheets.Of),
+            .. Enumerable.Range(options.FirstSpareNumber, options.SpareCount).Select(sheets.Spare),
+        ]);
+        return options.IsCream ? [.. pages.Select(Cream.Of)] : pages;
     }
 }

@@ -14,6 +14,7 @@ internal static class FormFrame
     private const double CornerMm = 5;
     private const double SideMm = 2.5;
     private const double CodeFromEdgeMm = 15;
+    private const double BesideMm = 1;
 
     // Four modules on every side, of the 25 that a code has. Source: [ISO18004] 5.3.8.
     private const double QuietMm = 4 * CodeMm / 25;
@@ -22,10 +23,10 @@ internal static class FormFrame
     private static readonly double[] SideFractions = [0.25, 0.5, 0.75];
 
     /// <summary>How much of a page's room at the bottom lies beside the code and its quiet zone.</summary>
-    public static double FootMm(PageFrame frame) => Math.Max(0, CodeMm + QuietMm + CodeFromEdgeMm - frame.MarginMm);
+    public static double FootMm(PageFrame frame) => Math.Max(0, frame.BottomMm - frame.HeightMm + CodeMm + QuietMm + CodeFromEdgeMm);
 
     /// <summary>How much of a page's room at the right the code and its quiet zone take.</summary>
-    public static double CodeRoomMm(PageFrame frame) => Math.Max(0, CodeMm + QuietMm + CodeFromEdgeMm - frame.MarginMm) + 1;
+    public static double CodeRoomMm(PageFrame frame) => Math.Max(0, frame.RightMm - frame.WidthMm + CodeMm + QuietMm + CodeFromEdgeMm) + BesideMm;
 
     /// <summary>The form of a page whose marks were sketched.</summary>
     public static SheetLayout Of(PageFrame frame, Sketch sketch) => new(

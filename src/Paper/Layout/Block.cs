@@ -14,6 +14,9 @@ internal sealed record Block(double LeastMm, Action<Sketch, double, double> Draw
     /// <summary>It may reach into the foot of a page, where otherwise only the form's code stands.</summary>
     public bool IsFoot { get; init; }
 
+    /// <summary>It is one of the rows that are counted on a page.</summary>
+    public bool IsRow { get; init; }
+
     /// <summary>Never the last on a page while something follows.</summary>
     public bool StaysWithNext { get; init; }
 

@@ -26,7 +26,8 @@ internal static class Column
         {
             var evener = Broken(blocks, later, topMm, room, bottomMm, footMm);
             if (evener.Count > pages.Count) break;
-            pages = evener;
+            // Not where it would part what belongs together.
+            if (evener.SkipLast(1).All(page => !page[^1].Block.StaysWithNext)) pages = evener;
         }
         return pages;
     }

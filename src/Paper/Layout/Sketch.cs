@@ -30,7 +30,7 @@ internal sealed class Sketch(TypeScale type)
         double xMm, double baselineMm, string words, double sizePt, Tone tone = Tone.Ink,
         TextWeight weight = TextWeight.Regular, TextAnchor anchor = TextAnchor.Start)
     {
-        if (words.Length > 0) Add(new Text(xMm, baselineMm, words, sizePt, tone, anchor, weight) { Spacing = type.Spacing });
+        if (words.Length > 0) Add(new Text(xMm, baselineMm, words, sizePt, tone, anchor, weight) { Spacing = type.SpacingOf(sizePt) });
     }
 
     /// <summary>Lines under one another from a top edge.</summary>

@@ -50,7 +50,8 @@ internal sealed class ClassRows
 
     public IEnumerable<Block> Blocks(IEnumerable<Pupil> pupils)
     {
-        foreach (var line in _frame.Type.Lines(_words["ClassHint"], _frame.RoomMm, _frame.Type.SmallPt))
+        var hint = _offeredMm > 0 ? $"{_words["ClassHint"]} {_words["OwnNumbersHint"]}" : _words["ClassHint"];
+        foreach (var line in _frame.Type.Lines(hint, _frame.RoomMm, _frame.Type.SmallPt))
         {
             yield return new Block(
                 _frame.Type.LineMm(_frame.Type.SmallPt),
@@ -111,14 +112,15 @@ internal sealed class ClassRows
         { StretchMm = StretchMm };
     }
 
-    // One line a task that offers this pupil other levels than it offers the class.
+    // One line a task that offers this pupil other levels than it offers the class: which of the class's levels are the pupil's own 1, 2, 3.
     private IEnumerable<string> Offered(Pupil pupil)
     {
         for (var i = 0; i < _content.Tasks.Count; i++)
         {
             var own = OfferedLevel.Of(_content.Tasks[i], _record, pupil);
             if (own.Count == _class[i].Count) continue;
-            var numbers = own.Count == 0 ? _words["NoneOffered"] : string.Join(' ', own.Select(l => l.Number));
+            var classNumbers = _class[i].Select(l => l.Number).ToList();
+            var numbers = own.Count == 0 ? _words["NoneOffered"] : string.Join(' ', own.Select(l => classNumbers.IndexOf(l.Number) + 1));
             yield return _content.Tasks.Count == 1 ? numbers : _words.Of("OfferedTask", i + 1, numbers);
         }
     }

@@ -26,7 +26,7 @@ internal sealed class ClassSummary(
             { GapMm = i == 0 ? 4 : 0, StaysWithNext = true };
         }
         var levelsMm = (frame.RoomMm - GutterMm) * LevelsFraction;
-        var left = Items(words["Levels"], [.. offered.Select(l => (l.Number, $"{l.Level.Name}, {words.Dose(l.Level.Dose)}"))], levelsMm);
+        var left = Items(words["Levels"], [.. offered.Select((l, i) => (i + 1, $"{l.Level.Name}, {words.Dose(l.Level.Dose)}"))], levelsMm);
         var right = Items(words["Cues"], [.. task.Cues.Select((cue, i) => (i + 1, cue))], frame.RoomMm - GutterMm - levelsMm);
         var step = frame.Type.LineMm(frame.Type.SmallPt);
         var count = Math.Max(left.Count, right.Count);

@@ -15,17 +15,18 @@ internal static class OwnWords
 
     public static Block Block(SheetStyle style, int task)
     {
-        var frame = style.Frame with { WidthMm = style.Frame.WidthMm - FormFrame.CodeRoomMm(style.Frame) };
+        var frame = style.Frame with { MostLineMm = style.Frame.RoomMm - FormFrame.CodeRoomMm(style.Frame) };
+        var lineMm = Math.Max(LineMm, style.Type.LineMm(style.Type.BodyPt) + 1);
         var heading = Headings.Block(style.Words["OwnWords"], style.Words["OwnWordsHint"], frame);
-        var least = Math.Max(heading.LeastMm + LeastCount * LineMm, FormFrame.FootMm(style.Frame));
+        var least = Math.Max(heading.LeastMm + LeastCount * lineMm, FormFrame.FootMm(style.Frame));
         return new Block(least, (sketch, top, height) =>
         {
             heading.Draw(sketch, top, heading.LeastMm);
             var (start, room) = (top + heading.LeastMm, height - heading.LeastMm);
-            var count = (int)(room / LineMm + 0.01);
+            var count = (int)(room / lineMm + 0.01);
             for (var i = 1; i <= count; i++) sketch.Rule(frame.LeftMm, frame.RightMm, start + i * room / count, Tone.Faint, Sketch.EdgeMm);
             sketch.Writing(new SheetField(SheetFieldKind.OwnWords, task), frame.LeftMm, start, frame.RoomMm, room);
         })
-        { StretchMm = (MostCount - LeastCount) * LineMm, GapMm = 3.4, IsFoot = true };
+        { StretchMm = (MostCount - LeastCount) * lineMm, GapMm = 3.4, IsFoot = true };
     }
 }

@@ -10,16 +10,16 @@ internal sealed class TrialGrid(SheetStyle style, int task, int set, int trialCo
     private const int MostInRow = 5;
     private const double BetweenRowsMm = 1.8;
     private const double BetweenStacksMm = 2.4;
-    private const double SignMm = 3.4;
-    private const double AfterSignMm = 1.6;
     private const double SecondsGapMm = 1.6;
 
     private readonly string _held = style.Words[isHeld ? "Held" : "Managed"];
     private readonly string _notYet = style.Words["NotYet"];
     private readonly string _seconds = style.Words["GuessS"];
 
-    public override double LabelMm =>
-        SignMm + AfterSignMm + 2.2 + new[] { _held, _notYet, hasSeconds ? _seconds : "" }.Max(w => Type.WidthMm(w, Type.SmallPt));
+    public override double LabelMm => new[]
+    {
+        LabelWidthMm(Sign.Tick, _held), LabelWidthMm(Sign.Ring, _notYet), hasSeconds ? LabelWidthMm(Sign.None, _seconds) : 0,
+    }.Max();
 
     public override double WidthMm => Math.Min(trialCount, MostInRow) * PitchMm - (PitchMm - CellMm);
 
@@ -30,7 +30,9 @@ internal sealed class TrialGrid(SheetStyle style, int task, int set, int trialCo
     // Two digits in a child's hand.
     private double SecondsMm => Style.FieldMm * 1.5;
 
-    private double StackMm => OverMm + 2 * Style.FieldMm + BetweenRowsMm + (hasSeconds ? BetweenRowsMm + SecondsMm * 0.85 : 0);
+    private double SecondsHighMm => SecondsMm * 0.85;
+
+    private double StackMm => OverMm + 2 * Style.FieldMm + BetweenRowsMm + (hasSeconds ? BetweenRowsMm + SecondsHighMm : 0);
 
     private int StackCount(double widthMm)
     {
@@ -49,7 +51,9 @@ internal sealed class TrialGrid(SheetStyle style, int task, int set, int trialCo
             var held = top + stack * (StackMm + BetweenStacksMm) + OverMm;
             var notYet = held + Style.FieldMm + BetweenRowsMm;
             var seconds = notYet + Style.FieldMm + BetweenRowsMm;
-            LabelsOn(sketch, left - labelMm, held, notYet, seconds);
+            LabelOn(sketch, Sign.Tick, _held, left - labelMm, held + Style.FieldMm / 2);
+            LabelOn(sketch, Sign.Ring, _notYet, left - labelMm, notYet + Style.FieldMm / 2);
+            if (hasSeconds) LabelOn(sketch, Sign.None, _seconds, left - labelMm, seconds + SecondsHighMm / 2);
             for (var i = stack * perRow; i < Math.Min(trialCount, (stack + 1) * perRow); i++)
             {
                 var x = left + i % perRow * PitchMm;
@@ -58,20 +62,9 @@ internal sealed class TrialGrid(SheetStyle style, int task, int set, int trialCo
                 sketch.Mark(new SheetField(SheetFieldKind.Held, task, set, i + 1), field, held, Style.FieldMm, isRound: false);
                 sketch.Mark(new SheetField(SheetFieldKind.NotYet, task, set, i + 1), field, notYet, Style.FieldMm, isRound: false);
                 if (!hasSeconds) continue;
-                sketch.Field(x, seconds, SecondsMm, SecondsMm * 0.85);
-                sketch.Writing(new SheetField(SheetFieldKind.Seconds, task, set, i + 1), x, seconds, SecondsMm, SecondsMm * 0.85);
+                sketch.Field(x, seconds, SecondsMm, SecondsHighMm);
+                sketch.Writing(new SheetField(SheetFieldKind.Seconds, task, set, i + 1), x, seconds, SecondsMm, SecondsHighMm);
             }
         }
-    }
-
-    private void LabelsOn(Sketch sketch, double left, double held, double notYet, double seconds)
-    {
-        void Word(double middle, string word) =>
-            sketch.Words(left + SignMm + AfterSignMm, middle + TypeScale.HalfCapitalMm(Type.SmallPt), word, Type.SmallPt);
-        Signs.Tick(sketch, left, held + Style.FieldMm / 2, SignMm);
-        Word(held + Style.FieldMm / 2, _held);
-        Signs.Ring(sketch, left, notYet + Style.FieldMm / 2, SignMm);
-        Word(notYet + Style.FieldMm / 2, _notYet);
-        if (hasSeconds) Word(seconds + SecondsMm * 0.85 / 2, _seconds);
     }
 }

@@ -1,42 +1,39 @@
 using Slantwise.Engines.Drawing;
 using Slantwise.Paper.Layout;
-using Slantwise.Paper.Sheets.Sets;
 using Slantwise.Records.Sheets;
 
-namespace Slantwise.Paper.Sheets;
+namespace Slantwise.Paper.Sheets.Sets;
 
 /// <summary>The sets as rows under three words that say what a pupil does: choose, try, check and decide.</summary>
-internal sealed class SetRows
+internal sealed class SetColumns
 {
     private const double LeastNumberMm = 12.5;
     private const double NumberPt = 20;
     private const double GutterMm = 4.5;
-    private const double LeastPadMm = 1.8;
     private const double LeastHintMm = 34;
     private const double StretchMm = 12;
-    private const double BetweenMm = 1.8;
+    private const double BetweenMm = 1.6;
+    private const double MostBetweenMm = 4;
 
     // Of what a row is stretched by, this much is white above and below its cells, the rest between their pieces.
     private const double PadFraction = 0.6;
 
     private readonly SheetContent _content;
-    private readonly SheetTask _task;
     private readonly SheetStyle _style;
     private readonly IReadOnlyList<SetPieces> _sets;
     private readonly Cell[] _cells;
     private readonly double _leastCellMm;
 
-    public SetRows(SheetContent content, SheetTask task, int taskNumber, IReadOnlyList<OfferedLevel> offered, SheetStyle style)
+    public SetColumns(SheetContent content, IReadOnlyList<SetPieces> sets, SheetStyle style)
     {
-        (_content, _task, _style) = (content, task, style);
-        _sets = [.. Enumerable.Range(1, content.SetCount).Select(set => SetPieces.Of(content, task, taskNumber, set, offered, style))];
-        var first = _sets[0];
+        (_content, _style, _sets) = (content, style, sets);
+        var first = sets[0];
         var frame = style.Frame;
         var number = Math.Max(LeastNumberMm, LabelMm(first.Before));
         // The same places for every pupil: columns are sized by what the sheet has, not by what is offered to one.
-        var chooseMm = Math.Max(LeastHintMm, first.Before.Select(p => p.WidthMm).DefaultIfEmpty(0).Max());
+        var chooseMm = Math.Max(LeastHintMm, WidthMm(first.Before));
         var tries = LabelMm(first.During);
-        var tryMm = Math.Max(LeastHintMm - tries, first.During.Max(p => p.WidthMm));
+        var tryMm = Math.Max(LeastHintMm - tries, WidthMm(first.During));
         var chooseLeft = frame.LeftMm + number;
         var tryLeft = chooseLeft + chooseMm + GutterMm + tries;
         var decideLeft = tryLeft + tryMm + GutterMm;
@@ -46,14 +43,18 @@ internal sealed class SetRows
             new(set => set.During, tryLeft, tryMm, tries),
             new(set => set.After, decideLeft, frame.RightMm - decideLeft, 0),
         ];
-        _leastCellMm = _cells.Max(c => HeightMm(c.Of(first), c.WidthMm));
+        IsFitting = _cells[2].WidthMm >= Math.Max(LeastHintMm, WidthMm(first.After));
+        _leastCellMm = IsFitting ? _cells.Max(c => HeightMm(c.Of(first), c.WidthMm)) : 0;
     }
+
+    /// <summary>Whether the page is wide enough for what the sets ask.</summary>
+    public bool IsFitting { get; }
 
     public IEnumerable<Block> Blocks()
     {
         var head = Head();
-        var least = 2 * LeastPadMm + _leastCellMm;
-        for (var set = 1; set <= _content.SetCount; set++)
+        var least = 2 * _style.SetPadMm + _leastCellMm;
+        for (var set = 1; set <= _sets.Count; set++)
         {
             var number = set;
             yield return new Block(least, (sketch, top, height) => Row(sketch, number, top, height))
@@ -62,34 +63,35 @@ internal sealed class SetRows
                 Head = head,
                 GapMm = 0,
                 // The pupil's own words do not stand on a page alone.
-                StaysWithNext = set == _content.SetCount && set > 1,
+                StaysWithNext = set == _sets.Count && set > 1,
             };
         }
     }
 
     private static double LabelMm(IReadOnlyList<SetPiece> pieces) => pieces.Select(p => p.LabelMm).DefaultIfEmpty(0).Max();
 
+    private static double WidthMm(IReadOnlyList<SetPiece> pieces) => pieces.Select(p => p.WidthMm).DefaultIfEmpty(0).Max();
+
     private static double HeightMm(IReadOnlyList<SetPiece> pieces, double widthMm) =>
         pieces.Sum(p => p.HeightMm(widthMm)) + Math.Max(0, pieces.Count - 1) * BetweenMm;
 
     private Block Head()
     {
-        var (frame, type, words) = (_style.Frame, _style.Type, _style.Words);
-        var isHeld = SetPieces.IsHeld(_task);
-        var columns = new[]
-        {
-            (Cell: _cells[0], Left: _cells[0].LeftMm, Word: words["Choose"], Hints: ChooseHints()),
-            (Cell: _cells[1], Left: _cells[1].LeftMm - _cells[1].LabelMm, Word: words["Try"], Hints: [words["TryHint"]]),
-            (Cell: _cells[2], Left: _cells[2].LeftMm, Word: words["Decide"], Hints: [words["DecideHint"]]),
-        }.Select(c => (c.Left, c.Word, Hint: c.Hints.SelectMany(h => type.Lines(h, c.Cell.LeftMm + c.Cell.WidthMm - c.Left, type.SmallPt)).ToList())).ToList();
-        var word = type.LineMm(type.BodyPt);
+        var (frame, type) = (_style.Frame, _style.Type);
+        // The tries' heading stands over their labels, the others over their fields.
+        double[] lefts = [_cells[0].LeftMm, _cells[1].LeftMm - _cells[1].LabelMm, _cells[2].LeftMm];
+        var columns = SetHints.Of(_content, _sets[0], _style).Select((c, i) => (
+            Left: lefts[i], c.Word,
+            Hint: c.Hints.SelectMany(h => type.Lines(h, _cells[i].LeftMm + _cells[i].WidthMm - lefts[i], type.SmallPt)).ToList(),
+            WordLines: type.Lines(c.Word, _cells[i].LeftMm + _cells[i].WidthMm - lefts[i], type.BodyPt, TextWeight.Bold))).ToList();
+        var word = type.LineMm(type.BodyPt) * columns.Max(c => c.WordLines.Count);
         var height = word + columns.Max(c => c.Hint.Count) * type.LineMm(type.SmallPt) + 1.5;
         return new Block(height, (sketch, top, got) =>
         {
-            sketch.Paragraph(frame.LeftMm, top, [words["Set"]], type.BodyPt, weight: TextWeight.Bold);
-            foreach (var (left, name, hint) in columns)
+            sketch.Paragraph(frame.LeftMm, top, [_style.Words["Set"]], type.BodyPt, weight: TextWeight.Bold);
+            foreach (var (left, _, hint, lines) in columns)
             {
-                sketch.Paragraph(left, top, [name], type.BodyPt, weight: TextWeight.Bold);
+                sketch.Paragraph(left, top, lines, type.BodyPt, weight: TextWeight.Bold);
                 sketch.Paragraph(left, top + word, hint, type.SmallPt, Tone.Muted);
             }
             sketch.Rule(frame.LeftMm, frame.RightMm, top + got, Tone.Ink, Sketch.EdgeMm);
@@ -97,29 +99,18 @@ internal sealed class SetRows
         { GapMm = 4, StaysWithNext = true };
     }
 
-    private IReadOnlyList<string> ChooseHints()
-    {
-        var words = _style.Words;
-        var hints = new List<string>();
-        if (_sets[0].Before.Any(p => p is FieldRow { IsOfCards: true })) hints.Add(words["ChooseHint"]);
-        if (_content.Predicts == PredictionKind.SuccessCount) hints.Add(words.Of("GuessHint", _content.TrialCount));
-        if (_content.Predicts == PredictionKind.HoldS) hints.Add(words["GuessHintS"]);
-        return hints;
-    }
-
     private void Row(Sketch sketch, int set, double top, double height)
     {
-        var spare = Math.Max(0, height - 2 * LeastPadMm - _leastCellMm);
-        var pad = LeastPadMm + spare * PadFraction / 2;
+        var spare = Math.Max(0, height - 2 * _style.SetPadMm - _leastCellMm);
+        var pad = _style.SetPadMm + spare * PadFraction / 2;
         var cellTop = top + pad;
-        var pieces = _sets[set - 1];
         sketch.Words(
             _style.Frame.LeftMm, cellTop + _style.FieldMm + TypeScale.HalfCapitalMm(NumberPt), $"{set}", NumberPt, Tone.Ink, TextWeight.Bold);
         foreach (var cell in _cells)
         {
-            var own = cell.Of(pieces);
+            var own = cell.Of(_sets[set - 1]);
             var room = height - 2 * pad - HeightMm(own, cell.WidthMm);
-            var between = BetweenMm + (own.Count > 1 ? Math.Min(room / (own.Count - 1), 4) : 0);
+            var between = BetweenMm + (own.Count > 1 ? Math.Min(room / (own.Count - 1), MostBetweenMm) : 0);
             var y = cellTop;
             foreach (var piece in own)
             {
