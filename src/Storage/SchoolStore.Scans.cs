@@ -85,6 +85,6 @@ public abstract partial class SchoolStore
         }
     }
 
-    private static bool IsOf(ScanItem item, Scan scan, Guid pupilId) => item.Question is { Kind: SheetFieldKind.TeacherMet, SetNumber: var row }
+    private static bool IsOf(ScanItem item, Scan scan, Guid pupilId) => item.Question is { Kind: SheetFieldKind.TeacherMet or SheetFieldKind.TeacherSet, SetNumber: var row }
         && row >= 1 && row <= scan.RowPupils.Count && scan.RowPupils[row - 1] == pupilId;
 }

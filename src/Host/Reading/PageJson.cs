@@ -57,8 +57,8 @@ internal static class PageJson
         key = item.Key,
         kind = item.Question.Kind,
         task = item.Question.TaskNumber,
-        set = item.Question.Kind == SheetFieldKind.TeacherMet ? (int?)null : item.Question.SetNumber,
-        row = item.Question.Kind == SheetFieldKind.TeacherMet ? item.Question.SetNumber : (int?)null,
+        set = IsRow(item) ? (int?)null : item.Question.SetNumber,
+        row = IsRow(item) ? item.Question.SetNumber : (int?)null,
         number = item.Question.Number,
         value = item.Settled,
         certainty = Math.Round(item.CertainFraction, 6),
@@ -69,6 +69,8 @@ internal static class PageJson
             ? $"{ScanItemWords.Asks(item, sheet, CultureInfo.CurrentUICulture)} {ScanItemWords.Doubts(item, sheet.Predicts, CultureInfo.CurrentUICulture)}"
             : null,
     };
+
+    private static bool IsRow(ScanItem item) => item.Question.Kind is SheetFieldKind.TeacherMet or SheetFieldKind.TeacherSet;
 
     private static object RemarkOf(ScanRemark remark) => new { kind = remark.Kind, sentence = remark.Sentence(CultureInfo.CurrentUICulture) };
 

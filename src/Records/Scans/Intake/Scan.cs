@@ -98,7 +98,8 @@ public sealed record Scan
     {
         if (CodeFound != CodeFound.Read || other.CodeFound != CodeFound.Read)
             return CodeFound == other.CodeFound && PictureTag == other.PictureTag && FormNumber == other.FormNumber;
-        return (LessonId, PupilTag, SpareNumber, IsObservation, SheetVersion, SheetPage)
-            == (other.LessonId, other.PupilTag, other.SpareNumber, other.IsObservation, other.SheetVersion, other.SheetPage);
+        // Printed again in another way, with other rows for one, it is another page.
+        return (LessonId, PupilTag, SpareNumber, LayoutTag, SheetVersion, SheetPage)
+            == (other.LessonId, other.PupilTag, other.SpareNumber, other.LayoutTag, other.SheetVersion, other.SheetPage);
     }
 }

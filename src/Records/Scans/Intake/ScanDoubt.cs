@@ -26,4 +26,7 @@ public enum ScanDoubt
 
     /// <summary>Written by hand: to be typed if it is wanted, and nothing waits for it.</summary>
     ByHand = 7,
+
+    /// <summary>Cues are checked and the set that was watched is not marked.</summary>
+    SetMissing = 8,
 }

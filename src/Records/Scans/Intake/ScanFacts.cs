@@ -24,10 +24,8 @@ internal static class ScanFacts
             if (PupilOf(scan, item.Question) is not { } pupilId || !SaysSomething(item, scan)) continue;
             if (TaskOf(item, printed, current) is { } task && FactOf(item, task, scan, printed.Predicts) is { } fact)
             {
-                var isRow = item.Question.Kind == SheetFieldKind.TeacherMet;
-                facts.Add(new ScannedFact(
-                    item.Key, pupilId, task.Now.TaskId, isRow ? null : item.Question.SetNumber,
-                    fact is Trial ? item.Question.Number : null, fact));
+                var set = fact is TeacherCheck ? WatchedSet(item, scan, current) : item.Question.SetNumber;
+                facts.Add(new ScannedFact(item.Key, pupilId, task.Now.TaskId, set, fact is Trial ? item.Question.Number : null, fact));
             }
             else notOnSheet.Add(item.Key);
         }
@@ -59,7 +57,7 @@ internal static class ScanFacts
     /// <summary>The pupil a field is about; none where nobody has said, and for the row of one who is not here any more.</summary>
     public static Guid? PupilOf(Scan scan, SheetField field)
     {
-        if (field.Kind != SheetFieldKind.TeacherMet) return scan.IsObservation ? null : scan.PupilId;
+        if (field.Kind is not (SheetFieldKind.TeacherMet or SheetFieldKind.TeacherSet)) return scan.IsObservation ? null : scan.PupilId;
         var row = field.SetNumber;
         return row >= 1 && row <= scan.RowPupils.Count && scan.RowPupils[row - 1] != Guid.Empty ? scan.RowPupils[row - 1] : null;
     }
@@ -68,10 +66,19 @@ internal static class ScanFacts
     {
         // They go into their trial.
         SheetFieldKind.Seconds => false,
+        // Into the row's checks, which wait for it: a check of another set answers another question.
+        SheetFieldKind.TeacherSet => false,
+        SheetFieldKind.TeacherMet => item.Settled is not null && RowSet(item, scan) is not { IsWaiting: true },
         SheetFieldKind.Cue => item.Settled == 1 || (!item.IsWaiting && HasTick(scan, item)),
         SheetFieldKind.Held => item.Settled is not null || (!item.IsWaiting && SecondsOf(item, scan) is not null && ChoiceOf(item, scan) is not null),
         _ => item.Settled is not null,
     };
+
+    private static ScanItem? RowSet(ScanItem check, Scan scan) => scan.Items.FirstOrDefault(
+        i => i.Question.Kind == SheetFieldKind.TeacherSet && i.Question.TaskNumber == check.Question.TaskNumber && i.Question.SetNumber == check.Question.SetNumber);
+
+    private static int? WatchedSet(ScanItem check, Scan scan, SheetContent current) =>
+        RowSet(check, scan) is { } set ? (int?)set.Settled : current.SetCount == 1 ? 1 : null;
 
     private static bool HasTick(Scan scan, ScanItem cue) => scan.Items.Any(
         i => i.Question.Kind == SheetFieldKind.Cue && i.Question.TaskNumber == cue.Question.TaskNumber && i.Question.SetNumber == cue.Question.SetNumber && i.Settled == 1);

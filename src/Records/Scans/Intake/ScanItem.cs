@@ -8,7 +8,7 @@ public sealed record ScanItem
 {
     /// <summary>
     /// The question. Of fields that exclude each other the first stands for all: <c>Held</c> for a trial, <c>TeacherMet</c> for a teacher's check; the number of a
-    /// level, a prediction and of what comes next is 0.
+    /// level, a prediction, of what comes next and of the set a teacher watched is 0.
     /// </summary>
     public required SheetField Question { get; init; }
 
@@ -16,7 +16,7 @@ public sealed record ScanItem
     public IReadOnlyList<FieldReading> Fields { get; init; } = [];
 
     /// <summary>
-    /// What the marks say: a level's number; a predicted number or seconds; 1 for held, ticked or met and 0 for not; <c>(int)</c> of a
+    /// What the marks say: a level's or a set's number; a predicted number or seconds; 1 for held, ticked or met and 0 for not; <c>(int)</c> of a
     /// <see cref="Entries.NextLevel"/>; seconds. None where nothing is marked or where it is not certain.
     /// </summary>
     public decimal? Value { get; init; }

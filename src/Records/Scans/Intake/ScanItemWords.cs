@@ -19,7 +19,7 @@ public static class ScanItemWords
         var task = question.TaskNumber >= 1 && question.TaskNumber <= content.Tasks.Count ? content.Tasks[question.TaskNumber - 1] : null;
         var isTrial = question.Kind is SheetFieldKind.Held or SheetFieldKind.Seconds;
         // An observation sheet's number of a set is a pupil's row.
-        int? set = question.Kind == SheetFieldKind.TeacherMet || question.SetNumber < 1 ? null : question.SetNumber;
+        int? set = question.Kind is SheetFieldKind.TeacherMet or SheetFieldKind.TeacherSet || question.SetNumber < 1 ? null : question.SetNumber;
         var place = new SheetPlace(task?.TaskId, task?.Name, set, isTrial ? question.Number : null);
         return $"{place.ToString(null, culture)}: {Ask(question, culture)}";
     }
@@ -39,6 +39,7 @@ public static class ScanItemWords
             SheetFieldKind.Seconds => "SaysSeconds",
             SheetFieldKind.Held => said == 1 ? "SaysHeld" : "SaysNotYet",
             SheetFieldKind.Cue => said == 1 ? "SaysTicked" : "SaysOpen",
+            SheetFieldKind.TeacherSet => "SaysSet",
             SheetFieldKind.TeacherMet => said == 1 ? "SaysMet" : "SaysNotMet",
             SheetFieldKind.Next => (NextLevel)(int)said switch { NextLevel.Harder => "SaysHarder", NextLevel.Easier => "SaysEasier", _ => "SaysSame" },
             _ => "SaysNumber",
@@ -66,6 +67,7 @@ public static class ScanItemWords
             SheetFieldKind.Cue => "AskCue",
             SheetFieldKind.Next => "AskNext",
             SheetFieldKind.TeacherMet => "AskTeacherMet",
+            SheetFieldKind.TeacherSet => "AskTeacherSet",
             _ => "AskOther",
         };
         return string.Format(culture, ScanWords.Text(key, culture), question.Number);

@@ -20,7 +20,7 @@ public static class ScanItems
             .GroupBy(f => QuestionOf(f.Field!.Value))
             .Select(group => Of(group.Key, [.. group.Select(f => f.Reading!)], content))
             .ToList();
-        return [.. items.Select(item => WithMissingChoice(item, items))];
+        return [.. items.Select(item => WithMissing(item, items))];
     }
 
     /// <summary>The question a field belongs to.</summary>
@@ -29,7 +29,7 @@ public static class ScanItems
     {
         SheetFieldKind.Held or SheetFieldKind.NotYet => field with { Kind = SheetFieldKind.Held },
         SheetFieldKind.TeacherMet or SheetFieldKind.TeacherNotMet => field with { Kind = SheetFieldKind.TeacherMet },
-        SheetFieldKind.Level or SheetFieldKind.Predicted or SheetFieldKind.Next => field with { Number = 0 },
+        SheetFieldKind.Level or SheetFieldKind.Predicted or SheetFieldKind.Next or SheetFieldKind.TeacherSet => field with { Number = 0 },
         _ => field,
     };
 
@@ -37,7 +37,7 @@ public static class ScanItems
     /// <param name="field">A field.</param>
     public static decimal ValueOf(SheetField field) => field.Kind switch
     {
-        SheetFieldKind.Level or SheetFieldKind.Predicted or SheetFieldKind.Next => field.Number,
+        SheetFieldKind.Level or SheetFieldKind.Predicted or SheetFieldKind.Next or SheetFieldKind.TeacherSet => field.Number,
         SheetFieldKind.NotYet or SheetFieldKind.TeacherNotMet => 0,
         _ => 1,
     };
@@ -55,19 +55,26 @@ public static class ScanItems
         return IsOn(content, question, value) ? item with { Value = value } : item with { Doubt = ScanDoubt.NotOnSheet };
     }
 
-    // Trials nobody chose a level for cannot be read as anything; a set that was never used asks nothing.
-    private static ScanItem WithMissingChoice(ScanItem item, List<ScanItem> all) =>
-        item is { Question.Kind: SheetFieldKind.Level, Value: null, Doubt: ScanDoubt.None }
-        && all.Any(t => t.Question.Kind == SheetFieldKind.Held && t.Question.TaskNumber == item.Question.TaskNumber
-            && t.Question.SetNumber == item.Question.SetNumber && (t.Value is not null || t.Doubt != ScanDoubt.None))
-            ? item with { Doubt = ScanDoubt.ChoiceMissing }
-            : item;
+    // Trials nobody chose a level for cannot be read as anything, nor can a check of nobody knows which set; a set or row that was never used asks nothing.
+    private static ScanItem WithMissing(ScanItem item, List<ScanItem> all)
+    {
+        if (item is not { Value: null, Doubt: ScanDoubt.None }) return item;
+        return item.Question.Kind switch
+        {
+            SheetFieldKind.Level when IsUsed(SheetFieldKind.Held) => item with { Doubt = ScanDoubt.ChoiceMissing },
+            SheetFieldKind.TeacherSet when IsUsed(SheetFieldKind.TeacherMet) => item with { Doubt = ScanDoubt.SetMissing },
+            _ => item,
+        };
+
+        bool IsUsed(SheetFieldKind kind) => all.Any(i => i.Question.Kind == kind && i.Question.TaskNumber == item.Question.TaskNumber
+            && i.Question.SetNumber == item.Question.SetNumber && (i.Value is not null || i.Doubt != ScanDoubt.None));
+    }
 
     internal static bool IsOn(SheetContent content, SheetField question, decimal value)
     {
         if (question.TaskNumber < 1 || question.TaskNumber > content.Tasks.Count) return false;
         var task = content.Tasks[question.TaskNumber - 1];
-        var isRow = question.Kind == SheetFieldKind.TeacherMet;
+        var isRow = question.Kind is SheetFieldKind.TeacherMet or SheetFieldKind.TeacherSet;
         if (!isRow && (question.SetNumber < 1 || question.SetNumber > content.SetCount)) return false;
         return question.Kind switch
         {
@@ -75,6 +82,7 @@ public static class ScanItems
             SheetFieldKind.Predicted => content.Predicts == PredictionKind.HoldS || content.Predicts == PredictionKind.SuccessCount && value <= content.TrialCount,
             SheetFieldKind.Held or SheetFieldKind.Seconds => question.Number >= 1 && question.Number <= content.TrialCount,
             SheetFieldKind.Cue or SheetFieldKind.TeacherMet => question.Number >= 1 && question.Number <= task.Cues.Count,
+            SheetFieldKind.TeacherSet => value >= 1 && value <= content.SetCount,
             SheetFieldKind.Next => Enum.IsDefined((Entries.NextLevel)(int)value),
             _ => false,
         };

@@ -45,7 +45,7 @@ public sealed class ScanReview(IStore store, Guid schoolId, TimeProvider clock)
         var answered = item with { Answer = new ScanAnswer(value, clock.GetUtcNow()) };
         // Seconds belong to their trial, and it is the trial's entry that they correct.
         var key = item.Question.Kind == SheetFieldKind.Seconds ? (item.Question with { Kind = SheetFieldKind.Held }).Key : itemKey;
-        return await SaveAsync(scan with { Items = [.. scan.Items.Select(i => i.Key == itemKey ? answered : i)] }, key, cancel);
+        return await SaveAsync(scan with { Items = [.. scan.Items.Select(i => i.Key == itemKey ? answered : i)] }, key, cancel, answered: itemKey);
     }
 
     /// <summary>Takes an answer back, and the entry it made; what that had corrected holds again, and the item waits.</summary>
@@ -57,7 +57,7 @@ public sealed class ScanReview(IStore store, Guid schoolId, TimeProvider clock)
     {
         var scan = await FindAsync(scanId, cancel);
         var unanswered = scan with { Items = [.. scan.Items.Select(i => i.Key == itemKey ? i with { Answer = null } : i)] };
-        var taken = await WithdrawnAsync(scan, unanswered, cancel);
+        var taken = scan.Items.FirstOrDefault(i => i.Key == itemKey)?.Answer is { } answer ? await WithdrawnAsync(scan, answer, cancel) : [];
         if (taken.Count > 0) await store.AppendEntriesAsync(schoolId, taken, cancel);
         var saved = await SaveAsync(unanswered, null, cancel, askedAgain: itemKey);
         return saved with { Added = [.. taken, .. saved.Added] };
@@ -98,40 +98,39 @@ public sealed class ScanReview(IStore store, Guid schoolId, TimeProvider clock)
         return new ReviewedScan(scan, [], []);
     }
 
-    // With the last ticked cue of a set go the open ones: what the page no longer says goes, whichever item it hangs on. What was typed stays.
-    private async Task<List<Entry>> WithdrawnAsync(Scan scan, Scan unanswered, CancellationToken cancel)
+    // With a ticked cue go those left open beside it: all that the answer made. What was typed stays.
+    private async Task<List<Entry>> WithdrawnAsync(Scan scan, ScanAnswer answer, CancellationToken cancel)
     {
         var taken = new List<Entry>();
-        if (scan.LessonId is not { } lessonId || await LessonRecord.LoadAsync(store, schoolId, lessonId, cancel) is not { Sheet: { } sheet } record) return taken;
-        if (await PrintedAsync(scan, record, cancel) is not { } printed) return taken;
-        var remaining = ScanFacts.Of(unanswered, printed.Content, sheet.Content).Facts;
+        if (scan.LessonId is not { } lessonId || await LessonRecord.LoadAsync(store, schoolId, lessonId, cancel) is not { } record) return taken;
         var recorder = new Recorder(schoolId, lessonId, EntrySource.Paper, ScanPlan.DeviceId, clock, record.Entries);
-        var current = EntryLog.Current(record.Entries).Where(e => e.Source == EntrySource.Paper).ToList();
-        foreach (var gone in ScanFacts.Of(scan, printed.Content, sheet.Content).Facts.Except(remaining))
+        foreach (var held in EntryLog.Current(record.Entries).Where(e => answer.EntryIds.Contains(e.Id)))
         {
-            var slot = ScanPlan.SlotOf(gone, record);
-            if (current.FirstOrDefault(e => EntrySlot.Of(e) == slot) is not { } held || !ScanFacts.IsSame(held.Fact, gone.Fact)) continue;
             var corrected = record.Entries.FirstOrDefault(e => e.Id == held.SupersedesId);
             var entry = corrected is { Fact: not Withdrawal }
                 ? recorder.Put(held.PupilId, held.TaskId, held.SetNumber, held.TrialNumber, corrected.Fact)
-                : recorder.TakeBack(slot);
+                : recorder.TakeBack(EntrySlot.Of(held));
             if (entry is not null) taken.Add(entry);
         }
         return taken;
     }
 
-    private async Task<ReviewedScan> SaveAsync(Scan scan, string? answeredNow, CancellationToken cancel, string? askedAgain = null)
+    private async Task<ReviewedScan> SaveAsync(Scan scan, string? answeredNow, CancellationToken cancel, string? askedAgain = null, string? answered = null)
     {
         var plan = new ScanPlan(scan, [], []);
         var school = await store.FindSchoolAsync(schoolId, cancel) ?? throw new ArgumentException($"There is no school {schoolId} in this store.");
         if (scan.LessonId is { } lessonId && await LessonRecord.LoadAsync(store, schoolId, lessonId, cancel) is { } record)
             plan = ScanPlan.Of(scan, record, await PrintedAsync(scan, record, cancel), clock, answeredNow, askedAgain);
+        if (answered is not null) plan = plan with { Scan = plan.Scan with { Items = [.. plan.Scan.Items.Select(i => i.Key == answered ? Made(i, plan.Entries) : i)] } };
         if (plan.Entries.Count > 0) await store.AppendEntriesAsync(schoolId, plan.Entries, cancel);
         var isOpen = plan.Scan.State == ScanState.Waiting;
         var pictures = isOpen ? [] : await store.ListScanPicturesAsync(schoolId, scan.Id, cancel);
         await store.SaveScanAsync(isOpen ? new ScanSave(plan.Scan) : ScanSaves.Of(plan.Scan, pictures, school.Pictures), cancel);
         return new ReviewedScan(plan.Scan, plan.Entries, plan.Findings);
     }
+
+    private static ScanItem Made(ScanItem item, IReadOnlyList<Entry> entries) =>
+        item.Answer is { } answer ? item with { Answer = answer with { EntryIds = [.. entries.Select(e => e.Id)] } } : item;
 
     private async Task<Scan> FindAsync(Guid scanId, CancellationToken cancel) =>
         await store.FindScanAsync(schoolId, scanId, cancel) ?? throw new ArgumentException($"There is no scan {scanId}.", nameof(scanId));

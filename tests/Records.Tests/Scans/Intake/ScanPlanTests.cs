@@ -193,18 +193,27 @@ public sealed class ScanPlanTests
     {
         var layout = PaperSheet.Layout with
         {
-            Fields = [.. from row in new[] { 1, 2 } from kind in new[] { SheetFieldKind.TeacherMet, SheetFieldKind.TeacherNotMet } select FieldOf(new SheetField(kind, 1, row, 2))],
+            Fields =
+            [
+                .. from row in new[] { 1, 2, 3 } from kind in new[] { SheetFieldKind.TeacherMet, SheetFieldKind.TeacherNotMet } select FieldOf(new SheetField(kind, 1, row, 2)),
+                .. from row in new[] { 1, 2, 3 } from set in new[] { 1, 2, 3 } select FieldOf(new SheetField(SheetFieldKind.TeacherSet, 1, row, set)),
+            ],
         };
         var scan = ScanOf(null) with
         {
-            IsObservation = true, RowPupils = [Bruno.Id, Carys.Id],
-            Items = ScanItems.Of(layout, PaperSheet.Readings(layout, "TeacherMet-1-1-2", "TeacherNotMet-1-2-2"), Towers),
+            IsObservation = true, RowPupils = [Bruno.Id, Carys.Id, Alba.Id],
+            Items = ScanItems.Of(layout, PaperSheet.Readings(layout, "TeacherMet-1-1-2", "TeacherSet-1-1-3", "TeacherNotMet-1-2-2", "TeacherSet-1-2-1", "TeacherMet-1-3-2"), Towers),
         };
         var plan = ScanPlan.Of(scan, Taught, Taught.Sheet, Clock);
         Assert.Equal(
-            [(Bruno.Id, new TeacherCheck(2, true, true)), (Carys.Id, new TeacherCheck(2, false, true))],
-            plan.Entries.Select(e => (e.PupilId!.Value, (TeacherCheck)e.Fact)));
+            [(Bruno.Id, 3, new TeacherCheck(2, true, true)), (Carys.Id, 1, new TeacherCheck(2, false, true))],
+            plan.Entries.Select(e => (e.PupilId!.Value, e.SetNumber!.Value, (TeacherCheck)e.Fact)));
         Assert.Empty(ScanPlan.Of(scan, Taught.With(plan.Entries), Taught.Sheet, Clock).Entries);
+        // Nobody knows which set of Alba's was watched: the check waits for the answer.
+        var item = Assert.Single(plan.Scan.Waiting);
+        Assert.Equal(("TeacherSet-1-3-0", ScanDoubt.SetMissing), (item.Key, item.Doubt));
+        var answered = ScanPlan.Of(Answered(plan.Scan, item.Key, 2), Taught.With(plan.Entries), Taught.Sheet, Clock, item.Key);
+        Assert.Equal((Alba.Id, 2), (Assert.Single(answered.Entries).PupilId!.Value, answered.Entries[0].SetNumber!.Value));
 
         static Engines.Marks.MarkField FieldOf(SheetField field) => new(field.Key, field.Group, 0, 0, 5, 5, false);
     }
