@@ -32,15 +32,48 @@ internal static class CodeFinder
             if (times == tried) continue;
             tried = times;
             var smaller = GreyPixels.Shrunk(image, times);
-            foreach (var isLocal in new[] { true, false })
+            foreach (var (isLocal, isAslant) in new[] { (true, false), (false, false), (true, true) })
             {
                 if (isOver()) return seen;
-                var found = Find(smaller, times, isLocal);
+                var found = isAslant ? Aslant(smaller, times) : Find(smaller, times, isLocal);
                 if (found.Any(c => c.Text is not null)) return [.. found.Where(c => c.Text is not null)];
                 if (seen.Count == 0) seen = found;
             }
         }
         return seen;
+    }
+
+    // A code that stands on its corner is looked for along its diagonals, where its patterns are at their least plain: turned by an eighth they stand straight.
+    private static List<SeenCode> Aslant(GreyImage image, int times)
+    {
+        var (w, h) = (image.WidthPx, image.HeightPx);
+        var side = (int)((w + h) * Math.Sqrt(0.5));
+        var values = new byte[side * side];
+        var half = Math.Sqrt(0.5);
+        for (var y = 0; y < side; y++)
+        {
+            for (var x = 0; x < side; x++)
+            {
+                var from = Back(new PixelPoint(x + 0.5, y + 0.5));
+                var (left, top) = ((int)Math.Floor(from.XPx), (int)Math.Floor(from.YPx));
+                values[y * side + x] = left >= 0 && top >= 0 && left < w && top < h ? image.Values[top * w + left] : (byte)255;
+            }
+        }
+        return [.. Find(new GreyImage(side, side, values), 1, isLocal: true).Select(c => c with { Sighting = Turned(c.Sighting) })];
+
+        PixelPoint Back(PixelPoint p)
+        {
+            var (x, y) = (p.XPx - side / 2.0, p.YPx - side / 2.0);
+            return new PixelPoint((x + y) * half + w / 2.0, (y - x) * half + h / 2.0);
+        }
+
+        CodeSighting Turned(CodeSighting code) => code with { TopLeft = Scaled(code.TopLeft), TopRight = Scaled(code.TopRight), BottomLeft = Scaled(code.BottomLeft) };
+
+        PixelPoint Scaled(PixelPoint p)
+        {
+            var back = Back(p);
+            return new PixelPoint(back.XPx * times, back.YPx * times);
+        }
     }
 
     private static List<SeenCode> Find(GreyImage image, int times, bool isLocal)
