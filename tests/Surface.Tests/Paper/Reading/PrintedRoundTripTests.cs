@@ -39,7 +39,8 @@ public sealed class PrintedRoundTripTests
     {
         var record = PaperLessons.Of(way == "spare" ? 0 : 2, Content);
         var options = OptionsOf(way);
-        var page = (way == "observation" ? ObservationPages.Of(record, options) : TaskSheetPages.Of(record, options))[0];
+        var page = (way == "observation" ? ObservationPages.Of(record, options) : TaskSheetPages.Of(record, options))
+            .First(p => p.Forms.Any(f => f.Layout.Fields.Count > 0));
         Assert.Equal(way == "twoUp" ? 2 : 1, page.Forms.Count);
         using var folder = new TempFolder();
         await using (var pdf = File.Create(folder.At("page.pdf"))) PdfWriter.Write([page.Scene], "Page", options.Language, pdf);
@@ -47,18 +48,20 @@ public sealed class PrintedRoundTripTests
 
         var random = new Random(way.Length);
         using var picture = SKBitmap.Decode(folder.At("page.png"));
-        var meant = page.Forms.ToDictionary(f => f.Code.PupilTag, f => Marked(picture, f, random));
-        var layouts = page.Forms.ToDictionary(f => f.Code.LayoutTag, f => f.Layout);
+        var meant = page.Forms.ToDictionary(f => f.Code, f => Marked(picture, f, random));
+        Assert.Contains(meant.Values, m => m.Count > 3);
+        var layouts = page.Forms.DistinctBy(f => f.Code.LayoutTag).ToDictionary(f => f.Code.LayoutTag, f => f.Layout);
         var expected = new ExpectedForms(record.School.Id, (tag, _) => Task.FromResult(layouts.GetValueOrDefault(tag)));
         var forms = new List<ReadForm>();
         await foreach (var read in new PageReader(new ReadingLimits()).ReadAsync(ScanFile.Of("page.jpg", DrawnForm.Jpeg(picture, 92)), expected)) forms.AddRange(read.Forms);
 
-        Assert.Equal(page.Forms.Select(f => f.Code).OrderBy(c => c.PupilTag), forms.Select(f => f.Code!).OrderBy(c => c.PupilTag));
-        foreach (var form in forms)
+        Assert.Equal(page.Forms.Select(f => f.Code).ToHashSet(), forms.Select(f => f.Code!).ToHashSet());
+        // A page of long words may have nothing to mark.
+        foreach (var form in forms.Where(f => f.Layout!.Fields.Count > 0))
         {
             Assert.Equal(PageFault.None, form.Reading.Fault);
             Assert.Empty(form.Reading.Fields.Where(f => f.Verdict == MarkVerdict.Doubtful).Select(f => f.Key));
-            Assert.Equal(meant[form.Code!.PupilTag], form.Reading.Fields.Where(f => f.Verdict == MarkVerdict.Marked).Select(f => f.Key).ToHashSet());
+            Assert.Equal(meant[form.Code!], form.Reading.Fields.Where(f => f.Verdict == MarkVerdict.Marked).Select(f => f.Key).ToHashSet());
         }
     }
 
@@ -79,7 +82,6 @@ public sealed class PrintedRoundTripTests
             canvas.DrawLine(x + (isTick ? 0.45f : 0.2f) * w, y + 0.8f * h, x + 0.82f * w, y + 0.18f * h, pen);
             marked.Add(field.Key);
         }
-        Assert.NotEmpty(marked);
         return marked;
     }
 }
