@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Scans;
+using Slantwise.Records.Scans.Pictures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -16,6 +17,7 @@ internal abstract partial class SchoolContext
         {
             school.ToTable("schools").HasKey(s => s.Id);
             school.ComplexProperty(s => s.Policy);
+            school.ComplexProperty(s => s.Pictures);
         });
         model.Entity<SchoolClass>(schoolClass =>
         {
@@ -78,6 +80,24 @@ internal abstract partial class SchoolContext
             entry.HasIndex(e => new { e.SchoolId, e.LessonId, e.ReceivedOrder }).IsUnique();
             Belongs<EntryRow, Lesson>(entry, nameof(EntryRow.LessonId));
             Belongs<EntryRow, Pupil>(entry, nameof(EntryRow.PupilId));
+        });
+        model.Entity<ScanRow>(scan =>
+        {
+            scan.ToTable("scans").HasKey(s => new { s.SchoolId, s.Id });
+            scan.HasIndex(s => new { s.SchoolId, s.LessonId });
+            Belongs<ScanRow, Lesson>(scan, nameof(ScanRow.LessonId));
+            Belongs<ScanRow, Pupil>(scan, nameof(ScanRow.PupilId));
+        });
+        model.Entity<ScanPicture>(picture =>
+        {
+            picture.ToTable("scan_pictures").HasKey(p => new { p.SchoolId, p.ScanId, p.PictureKey });
+            Belongs<ScanPicture, ScanRow>(picture, nameof(ScanPicture.ScanId));
+        });
+        model.Entity<KeptPicture>(picture =>
+        {
+            picture.ToTable("pictures").HasKey(p => new { p.SchoolId, p.LessonId, p.PupilId, p.FieldKey });
+            Belongs<KeptPicture, Lesson>(picture, nameof(KeptPicture.LessonId));
+            Belongs<KeptPicture, Pupil>(picture, nameof(KeptPicture.PupilId));
         });
         ColumnNames.Apply(model.Model);
     }

@@ -75,6 +75,63 @@ namespace Slantwise.Storage.Postgres.Migrations
                     b.ToTable("lessons", (string)null);
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Scans.Pictures.KeptPicture", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<Guid>("PupilId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("pupil_id");
+
+                    b.Property<string>("FieldKey")
+                        .HasColumnType("text")
+                        .HasColumnName("field_key");
+
+                    b.Property<byte[]>("Bytes")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("bytes");
+
+                    b.HasKey("SchoolId", "LessonId", "PupilId", "FieldKey")
+                        .HasName("pk_pictures");
+
+                    b.HasIndex("SchoolId", "PupilId")
+                        .HasDatabaseName("ix_pictures_pupil_id");
+
+                    b.ToTable("pictures", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Scans.Pictures.ScanPicture", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("ScanId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("scan_id");
+
+                    b.Property<string>("PictureKey")
+                        .HasColumnType("text")
+                        .HasColumnName("picture_key");
+
+                    b.Property<byte[]>("Bytes")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("bytes");
+
+                    b.HasKey("SchoolId", "ScanId", "PictureKey")
+                        .HasName("pk_scan_pictures");
+
+                    b.ToTable("scan_pictures", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Scans.PrintedLayout", b =>
                 {
                     b.Property<Guid>("SchoolId")
@@ -205,6 +262,19 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .IsRequired()
                         .HasColumnType("text")
                         .HasColumnName("name");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Pictures", "Slantwise.Records.Schools.School.Pictures#PictureKeeping", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<bool>("KeepsPhotos")
+                                .HasColumnType("boolean")
+                                .HasColumnName("keeps_photos");
+
+                            b1.Property<bool>("KeepsWords")
+                                .HasColumnType("boolean")
+                                .HasColumnName("keeps_words");
+                        });
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "Policy", "Slantwise.Records.Schools.School.Policy#SafetyPolicy", b1 =>
                         {
@@ -490,6 +560,49 @@ namespace Slantwise.Storage.Postgres.Migrations
                     b.ToTable("entries", (string)null);
                 });
 
+            modelBuilder.Entity("Slantwise.Storage.Model.ScanRow", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Content")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("content");
+
+                    b.Property<Guid?>("LessonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<Guid?>("PupilId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("pupil_id");
+
+                    b.Property<long>("ReadAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("read_at");
+
+                    b.Property<int>("State")
+                        .HasColumnType("integer")
+                        .HasColumnName("state");
+
+                    b.HasKey("SchoolId", "Id")
+                        .HasName("pk_scans");
+
+                    b.HasIndex("SchoolId", "LessonId")
+                        .HasDatabaseName("ix_scans_lesson_id");
+
+                    b.HasIndex("SchoolId", "PupilId")
+                        .HasDatabaseName("ix_scans_pupil_id");
+
+                    b.ToTable("scans", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Lessons.Lesson", b =>
                 {
                     b.HasOne("Slantwise.Records.Schools.SchoolClass", null)
@@ -510,6 +623,33 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasForeignKey("SchoolId", "SheetId", "SheetVersion")
                         .OnDelete(DeleteBehavior.Restrict)
                         .HasConstraintName("fk_lessons_sheet_versions");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Scans.Pictures.KeptPicture", b =>
+                {
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_pictures_lessons");
+
+                    b.HasOne("Slantwise.Records.Schools.Pupil", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "PupilId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_pictures_pupils");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Scans.Pictures.ScanPicture", b =>
+                {
+                    b.HasOne("Slantwise.Storage.Model.ScanRow", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "ScanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_scan_pictures_scans");
                 });
 
             modelBuilder.Entity("Slantwise.Records.Scans.PrintedLayout", b =>
@@ -613,6 +753,21 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasForeignKey("SchoolId", "PupilId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .HasConstraintName("fk_entries_pupils");
+                });
+
+            modelBuilder.Entity("Slantwise.Storage.Model.ScanRow", b =>
+                {
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_scans_lessons");
+
+                    b.HasOne("Slantwise.Records.Schools.Pupil", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "PupilId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_scans_pupils");
                 });
 #pragma warning restore 612, 618
         }

@@ -71,6 +71,63 @@ namespace Slantwise.Storage.Sqlite.Migrations
                     b.ToTable("lessons", (string)null);
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Scans.Pictures.KeptPicture", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("LessonId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<string>("PupilId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("pupil_id");
+
+                    b.Property<string>("FieldKey")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("field_key");
+
+                    b.Property<byte[]>("Bytes")
+                        .IsRequired()
+                        .HasColumnType("BLOB")
+                        .HasColumnName("bytes");
+
+                    b.HasKey("SchoolId", "LessonId", "PupilId", "FieldKey")
+                        .HasName("pk_pictures");
+
+                    b.HasIndex("SchoolId", "PupilId")
+                        .HasDatabaseName("ix_pictures_pupil_id");
+
+                    b.ToTable("pictures", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Scans.Pictures.ScanPicture", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("ScanId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("scan_id");
+
+                    b.Property<string>("PictureKey")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("picture_key");
+
+                    b.Property<byte[]>("Bytes")
+                        .IsRequired()
+                        .HasColumnType("BLOB")
+                        .HasColumnName("bytes");
+
+                    b.HasKey("SchoolId", "ScanId", "PictureKey")
+                        .HasName("pk_scan_pictures");
+
+                    b.ToTable("scan_pictures", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Scans.PrintedLayout", b =>
                 {
                     b.Property<string>("SchoolId")
@@ -202,6 +259,19 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT")
                         .HasColumnName("name");
+
+                    b.ComplexProperty(typeof(Dictionary<string, object>), "Pictures", "Slantwise.Records.Schools.School.Pictures#PictureKeeping", b1 =>
+                        {
+                            b1.IsRequired();
+
+                            b1.Property<bool>("KeepsPhotos")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("keeps_photos");
+
+                            b1.Property<bool>("KeepsWords")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("keeps_words");
+                        });
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "Policy", "Slantwise.Records.Schools.School.Policy#SafetyPolicy", b1 =>
                         {
@@ -488,6 +558,49 @@ namespace Slantwise.Storage.Sqlite.Migrations
                     b.ToTable("entries", (string)null);
                 });
 
+            modelBuilder.Entity("Slantwise.Storage.Model.ScanRow", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Content")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("content");
+
+                    b.Property<string>("LessonId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<string>("PupilId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("pupil_id");
+
+                    b.Property<long>("ReadAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("read_at");
+
+                    b.Property<int>("State")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("state");
+
+                    b.HasKey("SchoolId", "Id")
+                        .HasName("pk_scans");
+
+                    b.HasIndex("SchoolId", "LessonId")
+                        .HasDatabaseName("ix_scans_lesson_id");
+
+                    b.HasIndex("SchoolId", "PupilId")
+                        .HasDatabaseName("ix_scans_pupil_id");
+
+                    b.ToTable("scans", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Lessons.Lesson", b =>
                 {
                     b.HasOne("Slantwise.Records.Schools.SchoolClass", null)
@@ -508,6 +621,33 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasForeignKey("SchoolId", "SheetId", "SheetVersion")
                         .OnDelete(DeleteBehavior.Restrict)
                         .HasConstraintName("fk_lessons_sheet_versions");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Scans.Pictures.KeptPicture", b =>
+                {
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_pictures_lessons");
+
+                    b.HasOne("Slantwise.Records.Schools.Pupil", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "PupilId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_pictures_pupils");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Scans.Pictures.ScanPicture", b =>
+                {
+                    b.HasOne("Slantwise.Storage.Model.ScanRow", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "ScanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_scan_pictures_scans");
                 });
 
             modelBuilder.Entity("Slantwise.Records.Scans.PrintedLayout", b =>
@@ -611,6 +751,21 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasForeignKey("SchoolId", "PupilId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .HasConstraintName("fk_entries_pupils");
+                });
+
+            modelBuilder.Entity("Slantwise.Storage.Model.ScanRow", b =>
+                {
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_scans_lessons");
+
+                    b.HasOne("Slantwise.Records.Schools.Pupil", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "PupilId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_scans_pupils");
                 });
 #pragma warning restore 612, 618
         }
