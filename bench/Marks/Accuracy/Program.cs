@@ -1,11 +1,27 @@
+using System.Diagnostics;
 using System.Globalization;
 using Slantwise.Bench.Accuracy;
 using Slantwise.Surface.Tests.Marks;
+using Slantwise.Surface.Tests.Marks.Measures;
 using Slantwise.Surface.Tests.Marks.Photos.Faults;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+var threads = int.Parse(Environment.GetEnvironmentVariable("THREADS") ?? "1");
 switch (args)
 {
+    case ["study", var name, var first, var count]:
+        var watch = Stopwatch.StartNew();
+        var set = PageSet.All.First(s => s.Name == name);
+        var study = new Study();
+        set.Each(ulong.Parse(first), int.Parse(count), threads, (seed, fault) => study.Read(seed, fault, set.Photo, set.Hand));
+        StudyTables.Write(Console.Out, set, ulong.Parse(first), int.Parse(count), study);
+        foreach (var wrong in study.SilentWrong.OrderBy(w => w.Seed)) Console.WriteLine($"- wrong: {wrong}");
+        foreach (var doubtful in study.DoubtfulOnes.OrderBy(w => w.Seed).Take(300)) Console.Error.WriteLine($"- doubtful: {doubtful}");
+        Console.Error.WriteLine($"{watch.Elapsed.TotalSeconds:0} s");
+        return 0;
+    case ["traits", var file, var name, var first, var count]:
+        TraitsTable.Write(file, PageSet.All.First(s => s.Name == name), ulong.Parse(first), int.Parse(count), threads);
+        return 0;
     case ["pictures", var file, var first, var count]:
         ContactSheet.Write(file, [.. AllFaults.InOrder.Skip(int.Parse(first)).Take(int.Parse(count))], 101);
         return 0;
@@ -15,6 +31,6 @@ switch (args)
         ContactSheet.WriteOne(file, page.Image);
         return 0;
     default:
-        Console.Error.WriteLine("pictures FILE FIRST COUNT | picture FILE SEED FAULT SEVERITY HAND");
+        Console.Error.WriteLine("study SET FIRST COUNT | traits FILE SET FIRST COUNT | pictures FILE FIRST COUNT | picture FILE SEED FAULT SEVERITY HAND");
         return 2;
 }

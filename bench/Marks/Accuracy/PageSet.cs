@@ -1,0 +1,21 @@
+using Slantwise.Surface.Tests.Marks;
+using Slantwise.Surface.Tests.Marks.Photos.Faults;
+
+namespace Slantwise.Bench.Accuracy;
+
+/// <summary>Pages of one kind: every fault in turn, each page with the next seed.</summary>
+/// <param name="Name">What the report calls it.</param>
+/// <param name="Photo">How bad the photos are.</param>
+/// <param name="Hand">How careless the children are.</param>
+internal sealed record PageSet(string Name, Severity Photo, Severity Hand)
+{
+    public static IReadOnlyList<PageSet> All { get; } =
+    [
+        new("fair", Severity.Fair, Severity.Fair), new("hands", Severity.Fair, Severity.Hard), new("hard", Severity.Hard, Severity.Fair),
+        new("beyond", Severity.Beyond, Severity.Fair),
+    ];
+
+    public void Each(ulong first, int count, int threads, Action<ulong, Slantwise.Surface.Tests.Marks.Photos.Fault> work) => Parallel.For(
+        0, count, new ParallelOptions { MaxDegreeOfParallelism = threads },
+        i => work(first + (ulong)i, AllFaults.InOrder[(int)((first + (ulong)i) % (ulong)AllFaults.InOrder.Count)]));
+}
