@@ -1,4 +1,5 @@
 using Slantwise.Surface.Tests.Marks;
+using Slantwise.Surface.Tests.Marks.Photos;
 using Slantwise.Surface.Tests.Marks.Photos.Faults;
 
 namespace Slantwise.Bench.Accuracy;
@@ -15,7 +16,20 @@ internal sealed record PageSet(string Name, Severity Photo, Severity Hand)
         new("beyond", Severity.Beyond, Severity.Fair),
     ];
 
-    public void Each(ulong first, int count, int threads, Action<ulong, Slantwise.Surface.Tests.Marks.Photos.Fault> work) => Parallel.For(
-        0, count, new ParallelOptions { MaxDegreeOfParallelism = threads },
-        i => work(first + (ulong)i, AllFaults.InOrder[(int)((first + (ulong)i) % (ulong)AllFaults.InOrder.Count)]));
+    /// <summary>Works on each page. Where the work throws, the page is named before the program ends.</summary>
+    public void Each(ulong first, int count, int threads, Action<ulong, Fault> work) => Parallel.For(
+        0, count, new ParallelOptions { MaxDegreeOfParallelism = threads }, i =>
+        {
+            var (seed, isDone) = (first + (ulong)i, false);
+            var fault = AllFaults.InOrder[(int)(seed % (ulong)AllFaults.InOrder.Count)];
+            try
+            {
+                work(seed, fault);
+                isDone = true;
+            }
+            finally
+            {
+                if (!isDone) Console.Error.WriteLine($"thrown at seed {seed}, {fault.Name}, {Name}");
+            }
+        });
 }

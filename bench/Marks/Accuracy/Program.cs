@@ -9,12 +9,13 @@ CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 var threads = int.Parse(Environment.GetEnvironmentVariable("THREADS") ?? "1");
 switch (args)
 {
-    case ["study", var name, var first, var count]:
+    case ["study", var name, var first, var count, .. var more]:
         var watch = Stopwatch.StartNew();
         var set = PageSet.All.First(s => s.Name == name);
         var study = new Study();
         set.Each(ulong.Parse(first), int.Parse(count), threads, (seed, fault) => study.Read(seed, fault, set.Photo, set.Hand));
         StudyTables.Write(Console.Out, set, ulong.Parse(first), int.Parse(count), study);
+        if (more is [var svg]) File.WriteAllText(svg, ReliabilityPicture.Svg(study.Bins));
         foreach (var wrong in study.SilentWrong.OrderBy(w => w.Seed)) Console.WriteLine($"- wrong: {wrong}");
         foreach (var doubtful in study.DoubtfulOnes.OrderBy(w => w.Seed).Take(300)) Console.Error.WriteLine($"- doubtful: {doubtful}");
         Console.Error.WriteLine($"{watch.Elapsed.TotalSeconds:0} s");
@@ -31,6 +32,6 @@ switch (args)
         ContactSheet.WriteOne(file, page.Image);
         return 0;
     default:
-        Console.Error.WriteLine("study SET FIRST COUNT | traits FILE SET FIRST COUNT | pictures FILE FIRST COUNT | picture FILE SEED FAULT SEVERITY HAND");
+        Console.Error.WriteLine("study SET FIRST COUNT [SVG] | traits FILE SET FIRST COUNT | pictures FILE FIRST COUNT | picture FILE SEED FAULT SEVERITY HAND");
         return 2;
 }
