@@ -9,6 +9,8 @@ internal sealed class TraitsReader
     private const double NeighbourMm = .5;
     private const int AroundLeastCount = 4;
     private const double RingOfRimFraction = 1.4;
+    private const int NearestStepCount = 25;
+    private const int NearestLeastCount = 6;
 
     private readonly SheetLayout _layout;
     private readonly FormPlace _place;
@@ -73,7 +75,7 @@ internal sealed class TraitsReader
         var count = Math.Max(1, zones.Inside.Length);
         return new(_layout.Fields[i].Key, (double)strokes.Count / count, sum / count, zones.Inside.Length == 0 ? 0 : inside.Below(.97), outline,
             line.Count(d => d > .5 * outline) / (double)line.Length, strokes.LongestMm, Steepest(patch, zones) / outline, strokes.SpreadMm,
-            Around(i, ink, rim, usualRim), 1, _fields[i].GrainFraction, Math.Clamp(_fields[i].WhiteGrey / 255, 0, 1), _solidFraction, _place.PxPerMm);
+            Around(i, ink, rim, usualRim), 1, _fields[i].GrainFraction, Math.Clamp(_fields[i].WhiteGrey / 255, 0, 1), _solidFraction, _place.PxPerMm, Nearest(i, ink));
     }
 
     // The change that 3 % of the inside exceed, across four pixels.
@@ -88,6 +90,26 @@ internal sealed class TraitsReader
         }
         var steepest = shares.Below(.97);
         return double.IsNaN(steepest) ? 0 : Math.Max(0, steepest);
+    }
+
+    // How far from the middle so much ink has been met that it is no speck of noise.
+    private double Nearest(int i, float ink)
+    {
+        var (patch, field) = (_fields[i].Patch, _layout.Fields[i]);
+        Span<int> counts = stackalloc int[NearestStepCount];
+        var (middleX, middleY) = patch.Pixel(0, 0);
+        foreach (var pixel in _zones[i].Inside)
+        {
+            if (patch.Values[pixel] <= ink) continue;
+            var x = (pixel % patch.Width - middleX) / (field.WidthMm / 2 * FieldPatch.PxPerMm);
+            var y = (pixel / patch.Width - middleY) / (field.HeightMm / 2 * FieldPatch.PxPerMm);
+            var outward = field.IsRound ? double.Hypot(x, y) : Math.Max(Math.Abs(x), Math.Abs(y));
+            counts[Math.Min(NearestStepCount - 1, (int)(outward * NearestStepCount))]++;
+        }
+        var met = 0;
+        for (var step = 0; step < counts.Length; step++)
+            if ((met += counts[step]) >= NearestLeastCount) return step / (double)NearestStepCount;
+        return 1;
     }
 
     // A ring may lie beside the outline or on it, where it makes it darker than outlines of this page are.
