@@ -53,9 +53,9 @@ public class ReadingAccuracyTests
         var page = SimulatedPage.Of(FirstSeed, AllFaults.InOrder.First(f => f.Name == name), Severity.Fair);
         var map = FormReader.Read(page.Image, page.Form, page.Code).Map;
         Assert.NotNull(map);
-        foreach (var field in page.Form.Fields)
+        foreach (var (field, placed) in page.Form.Fields.Zip(page.Placed.Fields))
         {
-            var (seen, truly) = (map.At(field.XMm, field.YMm), page.View.PxOf(field.XMm, field.YMm));
+            var (seen, truly) = (map.At(field.XMm, field.YMm), page.View.PxOf(placed.XMm, placed.YMm));
             var offMm = Math.Sqrt(Math.Pow(seen.XPx - truly.XPx, 2) + Math.Pow(seen.YPx - truly.YPx, 2)) / page.View.PxPerMm;
             Assert.True(offMm < withinMm, $"{field.Key} is {offMm:0.00} mm off.");
         }

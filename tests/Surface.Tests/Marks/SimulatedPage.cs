@@ -11,8 +11,10 @@ namespace Slantwise.Surface.Tests.Marks;
 /// <param name="Code">Where its code was seen; none where it could not be read.</param>
 /// <param name="Truths">A truth a field.</param>
 /// <param name="Pen">What it was filled in with.</param>
-/// <param name="View">Where everything lies.</param>
-internal sealed record SimulatedPage(SheetLayout Form, GreyImage Image, CodeSighting? Code, IReadOnlyList<FieldTruth> Truths, MarkPen Pen, View View)
+/// <param name="View">Where every place of the paper lies in the picture.</param>
+/// <param name="Placed">Where the form stands on the paper.</param>
+internal sealed record SimulatedPage(
+    SheetLayout Form, GreyImage Image, CodeSighting? Code, IReadOnlyList<FieldTruth> Truths, MarkPen Pen, View View, SheetLayout Placed)
 {
     /// <summary>Makes a page.</summary>
     /// <param name="seed">Of the form, the child and the photo.</param>
@@ -20,32 +22,31 @@ internal sealed record SimulatedPage(SheetLayout Form, GreyImage Image, CodeSigh
     /// <param name="severity">How badly.</param>
     /// <param name="hand">How careless the child is.</param>
     /// <param name="photoSeed">Of the photo alone; none for the first.</param>
-    public static SimulatedPage Of(ulong seed, Fault fault, Severity severity, Severity hand = Severity.Fair, ulong photoSeed = 0)
+    /// <param name="sheet">What was printed; none for a plain form of the seed.</param>
+    public static SimulatedPage Of(
+        ulong seed, Fault fault, Severity severity, Severity hand = Severity.Fair, ulong photoSeed = 0, PrintedSheet? sheet = null)
     {
-        var stage = StageOf(seed, fault, severity, photoSeed);
-        var (form, view, luck) = (stage.Form, stage.View, stage.Luck);
+        sheet ??= PrintedSheet.Plain(seed);
+        var (shot, view, luck) = StageOf(seed, fault, severity, photoSeed, sheet);
         // Finer than the picture, so that the print's own pixels do not show in it, and coarse enough to be quick.
-        var print = Print.Of(form, seed, Math.Clamp(Math.Round(1.15 * view.PxPerMm), 4, 12), stage.IsPair);
+        var print = sheet.Print(Math.Clamp(Math.Round(1.15 * view.PxPerMm), 4, 12));
         fault.OnPrint(print, severity, luck);
-        var filled = Child.Fill(print, form, seed, hand);
+        var filled = Child.Fill(print, sheet.Placed, seed, hand);
         fault.OnLeaf(filled.Leaf, severity, luck);
-        var image = Camera.Take(filled.Leaf, view, stage.Shot, luck);
-        return new(form, image, Sighting(form, view, stage.Shot, stage.IsPair, luck), filled.Truths, filled.Pen, view);
+        var image = Camera.Take(filled.Leaf, view, shot, luck);
+        return new(sheet.Form, image, Sighting(sheet, view, shot, luck), filled.Truths, filled.Pen, view, sheet.Placed);
     }
 
     /// <summary>The view of a page alone, which is quick.</summary>
-    public static View ViewOf(ulong seed, Fault fault, Severity severity) => StageOf(seed, fault, severity, 0).View;
+    public static View ViewOf(ulong seed, Fault fault, Severity severity) => StageOf(seed, fault, severity, 0, PrintedSheet.Plain(seed)).View;
 
-    // What stands before anything is drawn: the form, and how its picture will be taken.
-    private static (SheetLayout Form, Shot Shot, View View, bool IsPair, Luck Luck) StageOf(ulong seed, Fault fault, Severity severity, ulong photoSeed)
+    // What stands before anything is drawn: how the picture will be taken.
+    private static (Shot Shot, View View, Luck Luck) StageOf(ulong seed, Fault fault, Severity severity, ulong photoSeed, PrintedSheet sheet)
     {
-        var isPair = new Luck(seed, 1).Happens(.25);
-        var form = PlainForm.Of(seed, isPair);
         var luck = new Luck(seed ^ Luck.Mixed(photoSeed), 31);
-        var (widthMm, heightMm) = (form.WidthMm * (isPair ? 2 : 1), form.HeightMm);
         var shot = UsualShot(luck);
-        fault.OnShot(shot, widthMm, heightMm, severity, luck);
-        return (form, shot, new View(shot, widthMm, heightMm, luck), isPair, luck);
+        fault.OnShot(shot, sheet.WidthMm, sheet.HeightMm, severity, luck);
+        return (shot, new View(shot, sheet.WidthMm, sheet.HeightMm, luck), luck);
     }
 
     // What every photo has: a little of each.
@@ -70,19 +71,21 @@ internal sealed record SimulatedPage(SheetLayout Form, GreyImage Image, CodeSigh
 
     // A decoder finds the finder patterns to about a pixel; where modules melt into each other it finds nothing. One in ten is missed anyway, but on paper
     // with two forms something must say which is meant.
-    private static CodeSighting? Sighting(SheetLayout form, View view, Shot shot, bool isPair, Luck luck)
+    private static CodeSighting? Sighting(PrintedSheet sheet, View view, Shot shot, Luck luck)
     {
-        var moduleMm = form.Code.SizeMm / Print.CodeModuleCount;
+        var (code, n) = (sheet.Placed.Code, sheet.CodeModuleCount);
+        var moduleMm = code.SizeMm / n;
+        var isPair = sheet.WidthMm > 1.5 * sheet.Placed.WidthMm;
         var melts = moduleMm * view.PxPerMm < 2 || shot.DefocusMm > moduleMm * .7 || shot.MotionMm > moduleMm * 1.3;
         var isMissed = luck.Happens(.1);
         var jitterPx = .7;
         PixelPoint At(double x, double y)
         {
-            var p = view.PxOf(form.Code.XMm + x * moduleMm, form.Code.YMm + y * moduleMm);
+            var p = view.PxOf(code.XMm + x * moduleMm, code.YMm + y * moduleMm);
             return new(p.XPx + luck.Normal(jitterPx), p.YPx + luck.Normal(jitterPx));
         }
-        var far = Print.CodeModuleCount - 3.5;
-        var sighting = new CodeSighting(At(3.5, 3.5), At(far, 3.5), At(3.5, far), (Print.CodeModuleCount - 7.0) / Print.CodeModuleCount);
+        var far = n - 3.5;
+        var sighting = new CodeSighting(At(3.5, 3.5), At(far, 3.5), At(3.5, far), (n - 7.0) / n);
         return melts || (isMissed && !isPair) ? null : sighting;
     }
 }

@@ -60,7 +60,7 @@ public class SimulatedPageTests
             var page = SimulatedPage.Of(seed, Named("none"), Severity.Fair);
             for (var i = 0; i < page.Truths.Count; i++)
             {
-                var field = page.Form.Fields[i];
+                var field = page.Placed.Fields[i];
                 var paper = GreyAt(page, field.XMm + field.WidthMm / 2, field.YMm + field.HeightMm + 1.6);
                 var inside = GreyAt(page, field.XMm + field.WidthMm / 2, field.YMm + field.HeightMm / 2);
                 if (page.Truths[i] is { Style: MarkStyle.Disc, Trouble: Trouble.None })

@@ -8,11 +8,10 @@ namespace Slantwise.Surface.Tests.Marks.Forms;
 /// </summary>
 internal static class PlainForm
 {
-    /// <summary>A form of A4 size, or one of the two that stand beside each other on A4 laid across.</summary>
-    public static SheetLayout Of(ulong seed, bool isHalf)
+    /// <summary>A form of A4 size.</summary>
+    public static SheetLayout Of(ulong seed)
     {
         var luck = new Luck(seed, 11);
-        var scale = isHalf ? Math.Sqrt(.5) : 1;
         var (width, height) = (210.0, 297.0);
         var round = luck.Between(5, 6);
         var box = luck.Between(4.6, 5.6);
@@ -39,7 +38,7 @@ internal static class PlainForm
             writings.Add(new($"OwnWords-{task}", 20, y, 110, 14));
             y += 24;
         }
-        return Scaled(new(width, height, Anchors(width, height), new(width - 40, height - 40, 20), fields, writings), scale);
+        return new(width, height, Anchors(width, height), new(width - 40, height - 40, 20), fields, writings);
     }
 
     private static void AddRow(List<MarkField> fields, string key, string group, double x, double y, int count, double size, double step, bool isRound, bool isColumn)
@@ -62,11 +61,4 @@ internal static class PlainForm
         }
         return anchors;
     }
-
-    private static SheetLayout Scaled(SheetLayout form, double s) => s == 1 ? form : new(
-        form.WidthMm * s, form.HeightMm * s,
-        [.. form.Anchors.Select(a => a with { XMm = a.XMm * s, YMm = a.YMm * s, SizeMm = a.SizeMm * s })],
-        new(form.Code.XMm * s, form.Code.YMm * s, form.Code.SizeMm * s),
-        [.. form.Fields.Select(f => f with { XMm = f.XMm * s, YMm = f.YMm * s, WidthMm = f.WidthMm * s, HeightMm = f.HeightMm * s })],
-        [.. form.Writings.Select(w => w with { XMm = w.XMm * s, YMm = w.YMm * s, WidthMm = w.WidthMm * s, HeightMm = w.HeightMm * s })]);
 }
