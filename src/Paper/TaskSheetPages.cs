@@ -1,4 +1,3 @@
-using Slantwise.Engines.Drawing;
 using Slantwise.Paper.Layout;
 using Slantwise.Paper.Sheets;
 using Slantwise.Paper.Words;
@@ -21,17 +20,19 @@ public static class TaskSheetPages
     /// </returns>
     /// <exception cref="ArgumentException">The lesson has no frozen sheet, or its sheet has no task.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Spare sheets are 0 to 60.</exception>
-    public static IReadOnlyList<Scene> Of(LessonRecord record, PaperOptions options)
+    public static IReadOnlyList<PrintedPage> Of(LessonRecord record, PaperOptions options)
     {
         if (record.Sheet is not { Content.Tasks.Count: > 0 } sheet)
             throw new ArgumentException("A task sheet is printed from a lesson's frozen sheet with at least one task; this lesson has none.", nameof(record));
         if (options.SpareCount is < 0 or > MostSpareCount)
             throw new ArgumentOutOfRangeException(nameof(options), options.SpareCount, "Spare sheets are 0 to 60.");
 
-        var sheets = new PupilSheets(record, sheet.Content, PageFrame.Of(options.Size), new PaperWords(options.Language));
-        var pages = Labels.InOrder(record.Pupils, options.Language).SelectMany(sheets.Of).ToList();
-        if (options.SpareCount == 0) return pages;
-        var spare = sheets.Of(null);
-        return [.. pages, .. Enumerable.Repeat(spare, options.SpareCount).SelectMany(s => s)];
+        var style = new SheetStyle(PageFrame.Of(options.Size), new PaperWords(options.Language));
+        var sheets = new PupilSheets(record, sheet.Content, style);
+        return
+        [
+            .. Labels.InOrder(record.Pupils, options.Language).SelectMany(sheets.Of),
+            .. Enumerable.Range(1, options.SpareCount).SelectMany(sheets.Spare),
+        ];
     }
 }

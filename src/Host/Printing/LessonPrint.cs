@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Slantwise.Engines.Drawing;
 using Slantwise.Host.Words;
 using Slantwise.Paper;
 using Slantwise.Records.Lessons;
@@ -11,14 +10,14 @@ namespace Slantwise.Host.Printing;
 internal static class LessonPrint
 {
     /// <summary>The pages; empty for a class without pupils. The lesson has a frozen sheet.</summary>
-    public static IReadOnlyList<Scene> Pages(LessonRecord record, PrintKind kind, PaperOptions options) =>
-        kind == PrintKind.Class ? ClassSheetPages.Of(record, options) : TaskSheetPages.Of(record, options);
+    public static IReadOnlyList<PrintedPage> Pages(LessonRecord record, PrintKind kind, PaperOptions options) =>
+        kind == PrintKind.Class ? [.. ClassSheetPages.Of(record, options).Select(s => new PrintedPage(s, []))] : TaskSheetPages.Of(record, options);
 
     /// <summary>Pages as a PDF.</summary>
-    public static byte[] Pdf(IReadOnlyList<Scene> pages, LessonRecord record, PrintKind kind, CultureInfo language)
+    public static byte[] Pdf(IReadOnlyList<PrintedPage> pages, LessonRecord record, PrintKind kind, CultureInfo language)
     {
         using var pdf = new MemoryStream();
-        PdfWriter.Write(pages, Title(record, kind, language), language, pdf);
+        PdfWriter.Write([.. pages.Select(p => p.Scene)], Title(record, kind, language), language, pdf);
         return pdf.ToArray();
     }
 

@@ -40,7 +40,7 @@ internal static class PrintEndpoints
         if (record.Sheet is null) return NoticePage.NotPrepared(lessonId);
         var pages = LessonPrint.Pages(record, PrintKind.Sheets, new PaperOptions(SizeOf(size), CultureInfo.CurrentUICulture));
         if (page < 1 || page > pages.Count) return NoticePage.PageMissing(lessonId, page, pages.Count);
-        return Results.Text(SvgWriter.Write(pages[page - 1]), "image/svg+xml");
+        return Results.Text(SvgWriter.Write(pages[page - 1].Scene), "image/svg+xml");
     }
 
     private static async Task<LessonRecord?> LoadAsync(Guid lessonId, DeskSchool desk, HttpContext http)

@@ -3,8 +3,11 @@ namespace Slantwise.Paper.Layout;
 /// <summary>A page and the room inside its margins, in millimetres from its top left corner.</summary>
 internal sealed record PageFrame(double WidthMm, double HeightMm)
 {
+    /// <summary>The type its words are set in.</summary>
+    public TypeScale Type { get; init; } = TypeScale.Usual;
+
     /// <summary>White on every side: what desk printers cannot reach, and room to hold the sheet.</summary>
-    public const double MarginMm = 15;
+    public double MarginMm { get; init; } = 15;
 
     public double LeftMm => MarginMm;
 

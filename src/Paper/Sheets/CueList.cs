@@ -21,7 +21,7 @@ internal sealed class CueList(IReadOnlyList<string> cues, PageFrame frame, Paper
         var first = true;
         foreach (var row in cues.Select((cue, i) => (Number: i + 1, Lines: Lines(cue, perRow))).Chunk(perRow))
         {
-            var height = Math.Max(SquareMm, row.Max(c => c.Lines.Count) * TypeScale.LineMm(TypeScale.BodyPt) + 0.3);
+            var height = Math.Max(SquareMm, row.Max(c => c.Lines.Count) * frame.Type.LineMm(frame.Type.BodyPt) + 0.3);
             yield return new Block(height, (sketch, top, _) =>
             {
                 for (var i = 0; i < row.Length; i++) Cue(sketch, row[i].Number, row[i].Lines, frame.LeftMm + i * (CellMm(perRow) + GutterMm), top);
@@ -34,12 +34,12 @@ internal sealed class CueList(IReadOnlyList<string> cues, PageFrame frame, Paper
     private double CellMm(int perRow) => (frame.RoomMm - (perRow - 1) * GutterMm) / perRow;
 
     private IReadOnlyList<string> Lines(string cue, int perRow) =>
-        TextMeasure.Lines(cue, CellMm(perRow) - SquareMm - AfterSquareMm, TypeScale.BodyPt);
+        frame.Type.Lines(cue, CellMm(perRow) - SquareMm - AfterSquareMm, frame.Type.BodyPt);
 
-    private static void Cue(Sketch sketch, int number, IReadOnlyList<string> lines, double left, double top)
+    private void Cue(Sketch sketch, int number, IReadOnlyList<string> lines, double left, double top)
     {
         sketch.Add(new Box(left, top, SquareMm, SquareMm, Tone.Accent, Sketch.EdgeMm, 1));
-        sketch.Centred(left + SquareMm / 2, top + SquareMm / 2, $"{number}", TypeScale.BodyPt, Tone.Accent, TextWeight.Bold);
-        sketch.Paragraph(left + SquareMm + AfterSquareMm, top + 0.25, lines, TypeScale.BodyPt);
+        sketch.Centred(left + SquareMm / 2, top + SquareMm / 2, $"{number}", frame.Type.BodyPt, Tone.Accent, TextWeight.Bold);
+        sketch.Paragraph(left + SquareMm + AfterSquareMm, top + 0.25, lines, frame.Type.BodyPt);
     }
 }

@@ -59,18 +59,18 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
     private double TextMm(double cardMm) => cardMm - 2 * PadMm - (IsBeside(cardMm) ? 2 * DiscMm + PadMm : 0);
 
     private IReadOnlyList<string> NameLines(OfferedLevel level, double cardMm) =>
-        TextMeasure.Lines(level.Level.Name, TextMm(cardMm), TypeScale.BodyPt);
+        frame.Type.Lines(level.Level.Name, TextMm(cardMm), frame.Type.BodyPt);
 
     private IReadOnlyList<string> DoseLines(OfferedLevel level, double cardMm) =>
-        TextMeasure.Lines(words.Dose(level.Level.Dose), TextMm(cardMm), TypeScale.BodyPt, TextWeight.Bold);
+        frame.Type.Lines(words.Dose(level.Level.Dose), TextMm(cardMm), frame.Type.BodyPt, TextWeight.Bold);
 
     private bool IsComfortable(int perRow)
     {
         var room = TextMm(CardMm(perRow));
         return (!_figures.IsAny || CardMm(perRow) >= NarrowestFigureMm) && offered.All(level =>
             NameLines(level, CardMm(perRow)).Count <= TallLineCount
-            && level.Level.Name.Split(' ').All(w => TextMeasure.WidthMm(w, TypeScale.BodyPt) <= room)
-            && words.Dose(level.Level.Dose).Split(' ').All(w => TextMeasure.WidthMm(w, TypeScale.BodyPt, TextWeight.Bold) <= room));
+            && level.Level.Name.Split(' ').All(w => frame.Type.WidthMm(w, frame.Type.BodyPt) <= room)
+            && words.Dose(level.Level.Dose).Split(' ').All(w => frame.Type.WidthMm(w, frame.Type.BodyPt, TextWeight.Bold) <= room));
     }
 
     private List<Block> Rows(int perRow)
@@ -79,29 +79,30 @@ internal sealed class LevelCards(IReadOnlyList<OfferedLevel> offered, PageFrame 
         // Equal in every row: no card is taller for what it says.
         var nameCount = offered.Max(l => NameLines(l, width).Count);
         var doseCount = offered.Max(l => DoseLines(l, width).Count);
-        var line = TypeScale.LineMm(TypeScale.BodyPt);
+        var line = frame.Type.LineMm(frame.Type.BodyPt);
         var text = (nameCount + doseCount) * line + 1;
         var height = 2 * PadMm + (_figures.IsAny ? FigureMm + text : IsBeside(width) ? Math.Max(text, 2 * DiscMm) : 2 * DiscMm + 2 + text);
+        var all = offered.ToArray();
         return [.. offered.Chunk(perRow).Select(row => new Block(height, (sketch, top, got) =>
         {
-            for (var i = 0; i < row.Length; i++) Card(sketch, row[i], frame.LeftMm + i * (width + GutterMm), top, width, got);
+            for (var i = 0; i < row.Length; i++) Card(sketch, row[i], Array.IndexOf(all, row[i]) + 1, frame.LeftMm + i * (width + GutterMm), top, width, got);
         }))];
     }
 
-    private void Card(Sketch sketch, OfferedLevel level, double left, double top, double width, double height)
+    private void Card(Sketch sketch, OfferedLevel level, int number, double left, double top, double width, double height)
     {
         sketch.Field(left, top, width, height, 2.5);
         var (x, y) = (left + PadMm + DiscMm, top + PadMm + DiscMm);
         foreach (var shape in _figures.At(level, left + EdgePadMm, top + PadMm + NumberMm, width - 2 * EdgePadMm)) sketch.Add(shape);
         sketch.Add(new Disc(x, y, DiscMm, Tone.Accent));
-        sketch.Centred(x, y, $"{level.Number}", TypeScale.LeadPt, Tone.Ground, TextWeight.Bold);
+        sketch.Centred(x, y, $"{number}", frame.Type.LeadPt, Tone.Ground, TextWeight.Bold);
         var (textLeft, textTop) = _figures.IsAny ? (left + PadMm, top + PadMm + FigureMm)
             : IsBeside(width) ? (left + 2 * PadMm + 2 * DiscMm, top + PadMm)
             : (left + PadMm, top + PadMm + 2 * DiscMm + 2);
-        sketch.Paragraph(textLeft, textTop, NameLines(level, width), TypeScale.BodyPt);
+        sketch.Paragraph(textLeft, textTop, NameLines(level, width), frame.Type.BodyPt);
         var dose = DoseLines(level, width);
         // Doses stand on one line across the cards, so that they can be compared at a glance.
-        sketch.Paragraph(textLeft, top + height - PadMm - dose.Count * TypeScale.LineMm(TypeScale.BodyPt), dose, TypeScale.BodyPt, weight: TextWeight.Bold);
+        sketch.Paragraph(textLeft, top + height - PadMm - dose.Count * frame.Type.LineMm(frame.Type.BodyPt), dose, frame.Type.BodyPt, weight: TextWeight.Bold);
     }
 
     // A card like the others, to be filled in.

@@ -35,4 +35,7 @@ public enum SheetFieldKind
 
     /// <summary>A cue the teacher saw not met, on the observation sheet; the number is the cue's.</summary>
     TeacherNotMet = 11,
+
+    /// <summary>Whose it is on a sheet without a name, by hand.</summary>
+    Name = 12,
 }

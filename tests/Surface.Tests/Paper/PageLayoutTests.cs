@@ -60,7 +60,7 @@ public class PageLayoutTests
     [Fact]
     public void Of_AnyTaskSheet_KeepsItsWordsApartAndOnThePage() => AnyLesson.Sample(lesson =>
     {
-        foreach (var page in TaskSheetPages.Of(lesson.Record, lesson.Options with { SpareCount = 1 })) AssertTidy(page);
+        foreach (var page in PaperLessons.Pages(lesson.Record, lesson.Options with { SpareCount = 1 })) AssertTidy(page);
     }, iter: 60);
 
     [Fact]
@@ -73,7 +73,7 @@ public class PageLayoutTests
     public void Of_AnyTaskSheet_SaysAllTheTeacherWrote() => AnyLesson.Sample(lesson =>
     {
         var content = lesson.Record.Sheet!.Content;
-        var run = string.Concat(TaskSheetPages.Of(lesson.Record with { Pupils = [] }, lesson.Options with { SpareCount = 1 }).Select(PageText.Run));
+        var run = string.Concat(PaperLessons.Pages(lesson.Record with { Pupils = [] }, lesson.Options with { SpareCount = 1 }).Select(PageText.Run));
         foreach (var task in content.Tasks)
         {
             var offered = task.Levels.Where(l => Offer.LevelsFor([l], lesson.Record.School.Policy, [], lesson.Record.Lesson.Date).Count > 0);

@@ -17,7 +17,7 @@ public class TaskSheetPagesTests
     public void Of_ClassOnOneTask_IsAPageAPupilByName()
     {
         var record = PaperLessons.Of(30, PaperLessons.OneFoot);
-        var pages = TaskSheetPages.Of(record, A4);
+        var pages = PaperLessons.Pages(record, A4);
         Assert.Equal(30, pages.Count);
         var labels = pages.Select(p => p.Words().First()).ToList();
         // Alphabetical as English readers expect: accents do not send a name to the end.
@@ -32,7 +32,7 @@ public class TaskSheetPagesTests
     [InlineData(PaperSize.Letter, "es")]
     public void Of_UsualSheetOfTwoTasks_IsAPageATask(PaperSize size, string language)
     {
-        var pages = TaskSheetPages.Of(
+        var pages = PaperLessons.Pages(
             PaperLessons.Of(2, PaperLessons.OneFoot, PaperLessons.Throw), new PaperOptions(size, CultureInfo.GetCultureInfo(language)));
         Assert.Equal(4, pages.Count);
         Assert.Contains("One-foot balance", pages[0].Words());
@@ -44,7 +44,7 @@ public class TaskSheetPagesTests
     {
         var record = PaperLessons.Of(3, new SheetContent { Title = "Ropes", Tasks = [PaperLessons.Rope] });
         record = record.WithRestriction(record.Pupils[1], BodyDemand.Impact);
-        var pages = TaskSheetPages.Of(record, A4);
+        var pages = PaperLessons.Pages(record, A4);
 
         Assert.Contains("Running", pages[0].Run());
         Assert.DoesNotContain("Running", pages[1].Run());
@@ -60,7 +60,7 @@ public class TaskSheetPagesTests
         var record = PaperLessons.Of(1, PaperLessons.Rope);
         var ended = record.WithRestriction(record.Pupils[0], BodyDemand.Impact);
         ended = ended with { Restrictions = [ended.Restrictions[0] with { Until = record.Lesson.Date.AddDays(-1) }] };
-        Assert.Equal(TaskSheetPages.Of(record, A4)[0].Listing(), TaskSheetPages.Of(ended, A4)[0].Listing());
+        Assert.Equal(PaperLessons.Pages(record, A4)[0].Listing(), PaperLessons.Pages(ended, A4)[0].Listing());
     }
 
     [Fact]
@@ -68,11 +68,11 @@ public class TaskSheetPagesTests
     {
         // Weight on the head is not allowed unless a school says so.
         var record = PaperLessons.Of(2, PaperLessons.Tripod);
-        var pages = TaskSheetPages.Of(record, A4 with { SpareCount = 1 });
+        var pages = PaperLessons.Pages(record, A4 with { SpareCount = 1 });
         Assert.All(pages, p => Assert.DoesNotContain("Threepointswiththehead", p.Run()));
 
         var allowing = record with { School = record.School with { Policy = new SafetyPolicy { HeadWeight = PolicyChoice.Planned } } };
-        Assert.All(TaskSheetPages.Of(allowing, A4), p => Assert.Contains("Threepointswiththehead", p.Run()));
+        Assert.All(PaperLessons.Pages(allowing, A4), p => Assert.Contains("Threepointswiththehead", p.Run()));
     }
 
     [Fact]
@@ -80,7 +80,7 @@ public class TaskSheetPagesTests
     {
         var rope = PaperLessons.Rope with { Levels = [.. PaperLessons.Rope.Levels.Where(l => l.Demands.Count > 0)] };
         var record = PaperLessons.Of(1, rope);
-        var page = Assert.Single(TaskSheetPages.Of(record.WithRestriction(record.Pupils[0], BodyDemand.Impact), A4));
+        var page = Assert.Single(PaperLessons.Pages(record.WithRestriction(record.Pupils[0], BodyDemand.Impact), A4));
         Assert.Contains("How will you do it?", page.Words());
         Assert.Empty(Numbers(page));
     }
@@ -88,7 +88,7 @@ public class TaskSheetPagesTests
     [Fact]
     public void Of_SpareSheets_FollowWithAnEmptyNameLine()
     {
-        var pages = TaskSheetPages.Of(PaperLessons.Of(1, PaperLessons.OneFoot), A4 with { SpareCount = 2 });
+        var pages = PaperLessons.Pages(PaperLessons.Of(1, PaperLessons.OneFoot), A4 with { SpareCount = 2 });
         Assert.Equal(3, pages.Count);
         Assert.Equal("Name", pages[1].Words().First());
         Assert.Equal(pages[1].Listing(), pages[2].Listing());
@@ -98,14 +98,14 @@ public class TaskSheetPagesTests
     public void Of_NameBeyondOurLetters_PrintsTheCode()
     {
         var record = PaperLessons.Of(0, PaperLessons.OneFoot) with { Pupils = [PaperLessons.Pupil(6, "王小明"), PaperLessons.Pupil(7, null)] };
-        var pages = TaskSheetPages.Of(record, A4);
+        var pages = PaperLessons.Pages(record, A4);
         Assert.Equal(["5B-07", "5B-08"], pages.Select(p => p.Words().First()).Order(StringComparer.Ordinal));
     }
 
     [Fact]
     public void Of_Predictions_AskWhatTheSheetPredicts()
     {
-        IEnumerable<string> Words(PredictionKind kind) => TaskSheetPages.Of(
+        IEnumerable<string> Words(PredictionKind kind) => PaperLessons.Pages(
             PaperLessons.Of(1, new SheetContent { Title = "x", Tasks = [PaperLessons.OneFoot], TrialCount = 4, Predicts = kind }), A4)[0].Words();
         Assert.Equal(3, Words(PredictionKind.SuccessCount).Count(w => w == "of 4"));
         Assert.Equal(3, Words(PredictionKind.HoldS).Count(w => w == "seconds"));
@@ -116,7 +116,7 @@ public class TaskSheetPagesTests
     public void Of_FullSheet_TakesTwoPagesATaskAndSaysSo()
     {
         var record = PaperLessons.Of(1, new SheetContent { Title = "Ropes", Tasks = [PaperLessons.Rope], SetCount = 4, TrialCount = 10 });
-        var pages = TaskSheetPages.Of(record, A4);
+        var pages = PaperLessons.Pages(record, A4);
         Assert.Equal(2, pages.Count);
         Assert.Contains("Balance 2 · page 2 of 2", pages[1].Words());
         Assert.Contains("Rope jumping", pages[1].Words());
@@ -136,29 +136,29 @@ public class TaskSheetPagesTests
     public void Of_Dose_IsSaidInTheLanguage(DoseKind kind, decimal amount, string english, string spanish)
     {
         var record = PaperLessons.Of(1, PaperLessons.Task(500, "Task", "", ["Cue"], "", ("One way", new Dose(kind, amount), [])));
-        Assert.Contains(english, TaskSheetPages.Of(record, A4)[0].Words());
-        Assert.Contains(spanish, TaskSheetPages.Of(record, Hoja)[0].Words());
+        Assert.Contains(english, PaperLessons.Pages(record, A4)[0].Words());
+        Assert.Contains(spanish, PaperLessons.Pages(record, Hoja)[0].Words());
     }
 
     [Fact]
     public void Of_NoFrozenSheet_Throws() =>
-        Assert.Throws<ArgumentException>(() => TaskSheetPages.Of(PaperLessons.Of(1, PaperLessons.OneFoot) with { Sheet = null }, A4));
+        Assert.Throws<ArgumentException>(() => PaperLessons.Pages(PaperLessons.Of(1, PaperLessons.OneFoot) with { Sheet = null }, A4));
 
     [Theory]
     [InlineData(-1)]
     [InlineData(61)]
     public void Of_SpareCountOutOfRange_Throws(int count) => Assert.Throws<ArgumentOutOfRangeException>(
-        () => TaskSheetPages.Of(PaperLessons.Of(1, PaperLessons.OneFoot), A4 with { SpareCount = count }));
+        () => PaperLessons.Pages(PaperLessons.Of(1, PaperLessons.OneFoot), A4 with { SpareCount = count }));
 
     [Fact]
-    public void Of_NoPupils_IsEmpty() => Assert.Empty(TaskSheetPages.Of(PaperLessons.Of(0, PaperLessons.OneFoot), A4));
+    public void Of_NoPupils_IsEmpty() => Assert.Empty(PaperLessons.Pages(PaperLessons.Of(0, PaperLessons.OneFoot), A4));
 
     [Fact]
-    public void Of_SmallSheet_MatchesApproved() => Snapshot.Match(TaskSheetPages.Of(
+    public void Of_SmallSheet_MatchesApproved() => Snapshot.Match(PaperLessons.Pages(
         PaperLessons.Of(1, new SheetContent { Title = "Balance", Tasks = [PaperLessons.OneFoot], SetCount = 2, TrialCount = 3 }), A4)[0].Listing());
 
     [Fact]
-    public void Of_SmallSheetInSpanish_MatchesApproved() => Snapshot.Match(TaskSheetPages.Of(
+    public void Of_SmallSheetInSpanish_MatchesApproved() => Snapshot.Match(PaperLessons.Pages(
         PaperLessons.Of(1, new SheetContent { Title = "Balance", Tasks = [PaperLessons.Tripod], SetCount = 1, TrialCount = 2 }), Hoja)[0].Listing());
 
     // What stands in a disc: the levels' numbers.
