@@ -13,7 +13,8 @@ switch (args)
         var watch = Stopwatch.StartNew();
         var set = PageSet.All.First(s => s.Name == name);
         var study = new Study();
-        set.Each(ulong.Parse(first), int.Parse(count), threads, (seed, fault) => study.Read(seed, fault, set.Photo, set.Hand));
+        set.Each(ulong.Parse(first), int.Parse(count), threads, (seed, fault) => study.Read(seed, fault, set.Photo, set.Hand, set.SheetOf(seed)));
+        PageSet.CleanUp();
         StudyTables.Write(Console.Out, set, ulong.Parse(first), int.Parse(count), study);
         if (more is [var svg]) File.WriteAllText(svg, ReliabilityPicture.Svg(study.Bins));
         foreach (var wrong in study.SilentWrong.OrderBy(w => w.Seed)) Console.WriteLine($"- wrong: {wrong}");
@@ -26,12 +27,13 @@ switch (args)
     case ["pictures", var file, var first, var count]:
         ContactSheet.Write(file, [.. AllFaults.InOrder.Skip(int.Parse(first)).Take(int.Parse(count))], 101);
         return 0;
-    case ["picture", var file, var seed, var name, var severity, var hand]:
-        var page = SimulatedPage.Of(
-            ulong.Parse(seed), AllFaults.InOrder.First(f => f.Name == name), Enum.Parse<Severity>(severity), Enum.Parse<Severity>(hand));
-        ContactSheet.WriteOne(file, page.Image);
+    case ["picture", var file, var name, var seed, var faultName]:
+        var kind = PageSet.All.First(s => s.Name == name);
+        var fault1 = AllFaults.InOrder.First(f => f.Name == faultName);
+        ContactSheet.WriteOne(file, SimulatedPage.Of(ulong.Parse(seed), fault1, kind.Photo, kind.Hand, sheet: kind.SheetOf(ulong.Parse(seed))).Image);
+        PageSet.CleanUp();
         return 0;
     default:
-        Console.Error.WriteLine("study SET FIRST COUNT [SVG] | traits FILE SET FIRST COUNT | pictures FILE FIRST COUNT | picture FILE SEED FAULT SEVERITY HAND");
+        Console.Error.WriteLine("study SET FIRST COUNT [SVG] | traits FILE SET FIRST COUNT | pictures FILE FIRST COUNT | picture FILE SET SEED FAULT");
         return 2;
 }

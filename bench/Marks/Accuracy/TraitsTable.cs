@@ -15,7 +15,7 @@ internal static class TraitsTable
         file.WriteLine($"seed,fault,pen,key,style,trouble,marked,open,{string.Join(',', Traits.Select(t => t.Name))}");
         set.Each(first, count, threads, (seed, fault) =>
         {
-            var page = SimulatedPage.Of(seed, fault, set.Photo, set.Hand);
+            var page = SimulatedPage.Of(seed, fault, set.Photo, set.Hand, sheet: set.SheetOf(seed));
             var read = FormReader.Traits(page.Image, page.Form, page.Code);
             lock (file)
                 for (var i = 0; i < read.Fields.Count; i++)

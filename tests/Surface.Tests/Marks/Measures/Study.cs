@@ -1,4 +1,5 @@
 using Slantwise.Engines.Marks;
+using Slantwise.Surface.Tests.Marks.Forms;
 using Slantwise.Surface.Tests.Marks.Photos;
 
 namespace Slantwise.Surface.Tests.Marks.Measures;
@@ -22,9 +23,9 @@ internal sealed class Study
 
     public Tally All { get; } = new();
 
-    public void Read(ulong seed, Fault fault, Severity severity, Severity hand)
+    public void Read(ulong seed, Fault fault, Severity severity, Severity hand, PrintedSheet? sheet = null)
     {
-        var page = SimulatedPage.Of(seed, fault, severity, hand);
+        var page = SimulatedPage.Of(seed, fault, severity, hand, sheet: sheet);
         Add(page, FormReader.Read(page.Image, page.Form, page.Code), seed, fault.Name, severity, hand);
     }
 
