@@ -24,6 +24,10 @@ switch (args)
     case ["traits", var file, var name, var first, var count]:
         TraitsTable.Write(file, PageSet.All.First(s => s.Name == name), ulong.Parse(first), int.Parse(count), threads);
         return 0;
+    case ["fit", .. var parts]:
+        ModelFit.Write(Console.Out, parts, threads);
+        PageSet.CleanUp();
+        return 0;
     case ["pictures", var file, var first, var count]:
         ContactSheet.Write(file, [.. AllFaults.InOrder.Skip(int.Parse(first)).Take(int.Parse(count))], 101);
         return 0;
@@ -34,6 +38,6 @@ switch (args)
         PageSet.CleanUp();
         return 0;
     default:
-        Console.Error.WriteLine("study SET FIRST COUNT [SVG] | traits FILE SET FIRST COUNT | pictures FILE FIRST COUNT | picture FILE SET SEED FAULT");
+        Console.Error.WriteLine("study SET FIRST COUNT [SVG] | traits FILE SET FIRST COUNT | fit SET:FIRST:COUNT:WEIGHT... | pictures FILE FIRST COUNT | picture FILE SET SEED FAULT");
         return 2;
 }
