@@ -35,6 +35,21 @@ internal static class ContactSheet
         Save(path, bitmap.Encode(SKEncodedImageFormat.Png, 90));
     }
 
+    /// <summary>A field and 8 mm around it, eight pixels for one.</summary>
+    public static void WriteField(string path, SimulatedPage page, string key)
+    {
+        var field = page.Placed.Fields[page.Form.Fields.ToList().FindIndex(f => f.Key == key)];
+        var middle = page.View.PxOf(field.XMm + field.WidthMm / 2, field.YMm + field.HeightMm / 2);
+        var half = (int)(8 * page.View.PxPerMm);
+        using var whole = BitmapOf(page.Image);
+        using var image = SKImage.FromBitmap(whole);
+        using var surface = SKSurface.Create(new SKImageInfo(16 * half, 16 * half));
+        surface.Canvas.DrawImage(
+            image, SKRect.Create((int)middle.XPx - half, (int)middle.YPx - half, 2 * half, 2 * half), SKRect.Create(16 * half, 16 * half), new SKSamplingOptions(SKFilterMode.Nearest));
+        using var snapshot = surface.Snapshot();
+        Save(path, snapshot.Encode(SKEncodedImageFormat.Png, 90));
+    }
+
     private static void Save(string path, SKData data)
     {
         using (data) File.WriteAllBytes(path, data.ToArray());

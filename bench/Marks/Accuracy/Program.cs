@@ -31,13 +31,15 @@ switch (args)
     case ["pictures", var file, var first, var count]:
         ContactSheet.Write(file, [.. AllFaults.InOrder.Skip(int.Parse(first)).Take(int.Parse(count))], 101);
         return 0;
-    case ["picture", var file, var name, var seed, var faultName]:
+    case ["picture", var file, var name, var seed, .. var keys]:
         var kind = PageSet.All.First(s => s.Name == name);
-        var fault1 = AllFaults.InOrder.First(f => f.Name == faultName);
-        ContactSheet.WriteOne(file, SimulatedPage.Of(ulong.Parse(seed), fault1, kind.Photo, kind.Hand, sheet: kind.SheetOf(ulong.Parse(seed))).Image);
+        var (number, page) = (ulong.Parse(seed), default(SimulatedPage));
+        kind.Each(number, 1, 1, (_, fault) => page = SimulatedPage.Of(number, fault, kind.Photo, kind.Hand, sheet: kind.SheetOf(number)));
+        if (keys is [var key]) ContactSheet.WriteField(file, page!, key);
+        else ContactSheet.WriteOne(file, page!.Image);
         PageSet.CleanUp();
         return 0;
     default:
-        Console.Error.WriteLine("study SET FIRST COUNT [SVG] | traits FILE SET FIRST COUNT | fit SET:FIRST:COUNT:WEIGHT... | pictures FILE FIRST COUNT | picture FILE SET SEED FAULT");
+        Console.Error.WriteLine("study SET FIRST COUNT [SVG] | traits FILE SET FIRST COUNT | fit SET:FIRST:COUNT:WEIGHT... | pictures FILE FIRST COUNT | picture FILE SET SEED [KEY]");
         return 2;
 }

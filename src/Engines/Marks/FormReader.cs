@@ -20,7 +20,7 @@ public static class FormReader
     public static FormReading Read(GreyImage image, SheetLayout layout, CodeSighting? code, MarkModel model)
     {
         var traits = Traits(image, layout, code);
-        return new(traits.Fault, [.. traits.Fields.Select(model.Read)], traits.Map);
+        return new(traits.Fault, GroupDoubt.Of(layout, [.. traits.Fields.Select(model.Read)]), traits.Map);
     }
 
     /// <summary>Finds the form and takes every field's traits, without deciding anything.</summary>
