@@ -25,7 +25,7 @@ internal static class ModelFit
             set.Each(ulong.Parse(part[1]), int.Parse(part[2]), threads, (seed, fault) =>
             {
                 var page = SimulatedPage.Of(seed, fault, set.Photo, set.Hand, sheet: set.SheetOf(seed));
-                var traits = FormReader.Traits(page.Image, page.Form, page.Code).Fields;
+                var traits = page.Traits().Fields;
                 var read = traits.Zip(page.Truths).Where(f => !f.Second.IsOpen).Select(f => (MarkModel.Terms(f.First).ToArray(), f.Second.IsMarked)).ToList();
                 lock (pages) pages[seed] = read;
             });

@@ -9,17 +9,19 @@ CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 var threads = int.Parse(Environment.GetEnvironmentVariable("THREADS") ?? "1");
 switch (args)
 {
-    case ["study", var name, var first, var count, .. var more]:
+    case ["study", var name, var first, var count, var file, .. var more]:
         var watch = Stopwatch.StartNew();
         var set = PageSet.All.First(s => s.Name == name);
         var study = new Study();
-        set.Each(ulong.Parse(first), int.Parse(count), threads, (seed, fault) => study.Read(seed, fault, set.Photo, set.Hand, set.SheetOf(seed)));
+        set.Each(ulong.Parse(first), int.Parse(count), threads, (seed, fault) =>
+        {
+            study.Read(seed, fault, set.Photo, set.Hand, set.SheetOf(seed));
+            // A long study can be looked at, and stopped, while it goes on.
+            lock (study.All)
+                if (study.All.Pages % AllFaults.InOrder.Count == 0 || study.All.Pages == int.Parse(count)) Keep(study, set, ulong.Parse(first), file, more);
+        });
         PageSet.CleanUp();
-        StudyTables.Write(Console.Out, set, ulong.Parse(first), int.Parse(count), study);
-        if (more is [var svg]) File.WriteAllText(svg, ReliabilityPicture.Svg(study.Bins));
-        foreach (var wrong in study.SilentWrong.OrderBy(w => w.Seed)) Console.WriteLine($"- wrong: {wrong}");
-        foreach (var doubtful in study.DoubtfulOnes.OrderBy(w => w.Seed).Take(300)) Console.Error.WriteLine($"- doubtful: {doubtful}");
-        Console.Error.WriteLine($"{watch.Elapsed.TotalSeconds:0} s");
+        Console.WriteLine($"{watch.Elapsed.TotalSeconds:0} s");
         return 0;
     case ["traits", var file, var name, var first, var count]:
         TraitsTable.Write(file, PageSet.All.First(s => s.Name == name), ulong.Parse(first), int.Parse(count), threads);
@@ -40,6 +42,15 @@ switch (args)
         PageSet.CleanUp();
         return 0;
     default:
-        Console.Error.WriteLine("study SET FIRST COUNT [SVG] | traits FILE SET FIRST COUNT | fit SET:FIRST:COUNT:WEIGHT... | pictures FILE FIRST COUNT | picture FILE SET SEED [KEY]");
+        Console.Error.WriteLine("study SET FIRST COUNT FILE [SVG] | traits FILE SET FIRST COUNT | fit SET:FIRST:COUNT:WEIGHT... | pictures FILE FIRST COUNT | picture FILE SET SEED [KEY]");
         return 2;
+}
+
+static void Keep(Study study, PageSet set, ulong first, string file, string[] more)
+{
+    using var text = new StreamWriter(file);
+    StudyTables.Write(text, set, first, study.All.Pages, study);
+    foreach (var wrong in study.SilentWrong.OrderBy(w => w.Seed)) text.WriteLine($"- wrong: {wrong}");
+    foreach (var doubtful in study.DoubtfulOnes.OrderBy(w => w.Seed).Take(300)) text.WriteLine($"- doubtful: {doubtful}");
+    if (more is [var svg]) File.WriteAllText(svg, ReliabilityPicture.Svg(study.Bins));
 }

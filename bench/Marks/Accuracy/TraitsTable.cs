@@ -16,7 +16,7 @@ internal static class TraitsTable
         set.Each(first, count, threads, (seed, fault) =>
         {
             var page = SimulatedPage.Of(seed, fault, set.Photo, set.Hand, sheet: set.SheetOf(seed));
-            var read = FormReader.Traits(page.Image, page.Form, page.Code);
+            var read = page.Traits();
             lock (file)
                 for (var i = 0; i < read.Fields.Count; i++)
                 {

@@ -8,7 +8,7 @@ public sealed class MarkModel
     public const double EmptyUpToFraction = .005;
 
     /// <summary>From this chance on it is marked. What lies between is for a person to look at.</summary>
-    public const double MarkedFromFraction = .995;
+    public const double MarkedFromFraction = .985;
 
     /// <summary>An empty field is believed only where so much of its outline can be seen: else something may hide a mark.</summary>
     public const double OutlineLeastFraction = .55;
@@ -17,11 +17,15 @@ public sealed class MarkModel
     private const double AroundMostFraction = .42;
     private const double InkMostFraction = .045;
 
-    // A mark without a ring is believed where ink comes near the middle, and where it has edges or fills the field: else it came in from beside it, or is a shadow.
+    // A mark is believed where it is a ring or comes near the middle: else it came in from beside the field. Without edges it is a filling, or a shadow or a
+    // stain, which are paler than print and go on outside.
     private const double RingLeastFraction = .8;
     private const double NearestMostFraction = .42;
-    private const double SharpnessLeastFraction = .3;
+    private const double SharpnessLeastFraction = .45;
     private const double FilledLeastFraction = .8;
+    private const double DarkOfOutlineFraction = .8;
+    private const double ClearAroundFraction = .5;
+    private const double ClearInsideFraction = .25;
 
     private const double GrainFactor = 1.5;
 
@@ -88,9 +92,22 @@ public sealed class MarkModel
         return new(traits.Key, verdict, chance);
     }
 
-    private static bool IsBelievedEmpty(MarkTraits traits) => traits.OutlineSeenFraction >= OutlineLeastFraction
-        && traits.AroundFraction < AroundMostFraction && traits.InkFraction < InkMostFraction;
+    /// <summary>Whether a field is in doubt for nothing but some ink around it, less than a ring.</summary>
+    internal static bool IsEmptyButForInkAround(MarkTraits traits, FieldReading reading) =>
+        reading is { Verdict: MarkVerdict.Doubtful, MarkedFraction: <= EmptyUpToFraction } && traits.AroundFraction < RingLeastFraction && IsClear(traits);
 
-    private static bool IsBelievedMark(MarkTraits traits) => traits.AroundFraction >= RingLeastFraction
-        || (traits.NearestFraction <= NearestMostFraction && (traits.SharpnessFraction >= SharpnessLeastFraction || traits.InkFraction >= FilledLeastFraction));
+    private static bool IsBelievedEmpty(MarkTraits traits) => traits.AroundFraction < AroundMostFraction && IsClear(traits);
+
+    private static bool IsClear(MarkTraits traits) => traits.OutlineSeenFraction >= OutlineLeastFraction && traits.InkFraction < InkMostFraction;
+
+    private static bool IsBelievedMark(MarkTraits traits)
+    {
+        var isRing = traits.AroundFraction >= RingLeastFraction;
+        var isNear = traits.NearestFraction <= NearestMostFraction;
+        if (traits.SharpnessFraction >= SharpnessLeastFraction) return isRing || isNear;
+        var isDark = traits.UpperDarknessFraction >= DarkOfOutlineFraction * traits.PageOutlineFraction;
+        return isRing
+            ? isDark || traits.InkFraction < ClearInsideFraction
+            : isNear && traits.InkFraction >= FilledLeastFraction && (isDark || traits.AroundFraction < ClearAroundFraction);
+    }
 }

@@ -8,7 +8,7 @@ internal sealed class TraitsReader
     private const double LeastInkFraction = .09;
     private const double NeighbourMm = .5;
     private const int AroundLeastCount = 4;
-    private const double RingOfRimFraction = 1.4;
+    private const double RingOfRimFraction = 1.3;
     private const int NearestStepCount = 25;
     private const int NearestLeastCount = 6;
 

@@ -30,7 +30,7 @@ public class ReadingAccuracyTests
         for (ulong seed = 1; seed <= 4; seed++)
         {
             var page = SimulatedPage.Of(seed, new Nothing(), Severity.Fair);
-            var reading = FormReader.Read(page.Image, page.Form, page.Code);
+            var reading = page.Read();
             Assert.Equal(PageFault.None, reading.Fault);
             for (var i = 0; i < page.Truths.Count; i++)
             {
@@ -51,7 +51,7 @@ public class ReadingAccuracyTests
     public void Map_FairPhoto_LiesWhereTheCameraSawTheForm(string name, double withinMm)
     {
         var page = SimulatedPage.Of(FirstSeed, AllFaults.InOrder.First(f => f.Name == name), Severity.Fair);
-        var map = FormReader.Read(page.Image, page.Form, page.Code).Map;
+        var map = page.Read().Map;
         Assert.NotNull(map);
         foreach (var (field, placed) in page.Form.Fields.Zip(page.Placed.Fields))
         {

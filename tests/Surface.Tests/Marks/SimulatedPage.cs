@@ -13,9 +13,19 @@ namespace Slantwise.Surface.Tests.Marks;
 /// <param name="Pen">What it was filled in with.</param>
 /// <param name="View">Where every place of the paper lies in the picture.</param>
 /// <param name="Placed">Where the form stands on the paper.</param>
+/// <param name="IsPair">Whether a second form stands beside it.</param>
 internal sealed record SimulatedPage(
-    SheetLayout Form, GreyImage Image, CodeSighting? Code, IReadOnlyList<FieldTruth> Truths, MarkPen Pen, View View, SheetLayout Placed)
+    SheetLayout Form, GreyImage Image, CodeSighting? Code, IReadOnlyList<FieldTruth> Truths, MarkPen Pen, View View, SheetLayout Placed, bool IsPair)
 {
+    /// <summary>Whether nothing says which of two forms on the paper is meant: its code could not be read.</summary>
+    public bool IsNameless => Code is null && IsPair;
+
+    /// <summary>What the reader sees. A form nobody can name is refused before its marks are looked at.</summary>
+    public FormTraits Traits() => IsNameless ? new(PageFault.NotFound, [], null) : FormReader.Traits(Image, Form, Code);
+
+    /// <summary>What the reader says.</summary>
+    public FormReading Read() => IsNameless ? new(PageFault.NotFound, [], null) : FormReader.Read(Image, Form, Code);
+
     /// <summary>Makes a page.</summary>
     /// <param name="seed">Of the form, the child and the photo.</param>
     /// <param name="fault">What goes wrong on the way.</param>
@@ -34,7 +44,7 @@ internal sealed record SimulatedPage(
         var filled = Child.Fill(print, sheet.Placed, seed, hand);
         fault.OnLeaf(filled.Leaf, severity, luck);
         var image = Camera.Take(filled.Leaf, view, shot, luck);
-        return new(sheet.Form, image, Sighting(sheet, view, shot, luck), filled.Truths, filled.Pen, view, sheet.Placed);
+        return new(sheet.Form, image, Sighting(sheet, view, shot, luck), filled.Truths, filled.Pen, view, sheet.Placed, sheet.IsPair);
     }
 
     /// <summary>The view of a page alone, which is quick.</summary>
@@ -75,7 +85,6 @@ internal sealed record SimulatedPage(
     {
         var (code, n) = (sheet.Placed.Code, sheet.CodeModuleCount);
         var moduleMm = code.SizeMm / n;
-        var isPair = sheet.WidthMm > 1.5 * sheet.Placed.WidthMm;
         var melts = moduleMm * view.PxPerMm < 2 || shot.DefocusMm > moduleMm * .7 || shot.MotionMm > moduleMm * 1.3;
         var isMissed = luck.Happens(.1);
         var jitterPx = .7;
@@ -86,6 +95,6 @@ internal sealed record SimulatedPage(
         }
         var far = n - 3.5;
         var sighting = new CodeSighting(At(3.5, 3.5), At(far, 3.5), At(3.5, far), (n - 7.0) / n);
-        return melts || (isMissed && !isPair) ? null : sighting;
+        return melts || (isMissed && !sheet.IsPair) ? null : sighting;
     }
 }

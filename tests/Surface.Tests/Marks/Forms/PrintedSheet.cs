@@ -11,6 +11,9 @@ namespace Slantwise.Surface.Tests.Marks.Forms;
 /// <param name="Print">The printed paper, at so many pixels a millimetre.</param>
 internal sealed record PrintedSheet(SheetLayout Form, SheetLayout Placed, double WidthMm, double HeightMm, int CodeModuleCount, Func<double, Leaf> Print)
 {
+    /// <summary>Whether a second form stands beside it.</summary>
+    public bool IsPair => WidthMm > 1.5 * Placed.WidthMm;
+
     /// <summary>A plain form on its own, or now and then the left of two on paper laid across.</summary>
     public static PrintedSheet Plain(ulong seed)
     {

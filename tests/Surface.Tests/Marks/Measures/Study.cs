@@ -26,7 +26,7 @@ internal sealed class Study
     public void Read(ulong seed, Fault fault, Severity severity, Severity hand, PrintedSheet? sheet = null)
     {
         var page = SimulatedPage.Of(seed, fault, severity, hand, sheet: sheet);
-        Add(page, FormReader.Read(page.Image, page.Form, page.Code), seed, fault.Name, severity, hand);
+        Add(page, page.Read(), seed, fault.Name, severity, hand);
     }
 
     // From several threads at once: a page is read outside, counted inside.
@@ -38,9 +38,11 @@ internal sealed class Study
             Refusals[reading.Fault] = Refusals.GetValueOrDefault(reading.Fault) + 1;
             All.AddPage(isRefused);
             Of(ByFault, fault).AddPage(isRefused);
+            var contested = Contested(page.Form, reading);
             for (var i = 0; i < reading.Fields.Count && !isRefused; i++)
             {
                 var (truth, field) = (page.Truths[i], reading.Fields[i]);
+                if (contested.Contains(page.Form.Fields[i].Group)) field = field with { Verdict = MarkVerdict.Doubtful };
                 All.AddField(truth, field.Verdict);
                 Of(ByFault, fault).AddField(truth, field.Verdict);
                 Of(ByMark, $"{truth.Style}, {truth.Trouble}").AddField(truth, field.Verdict);
@@ -53,6 +55,13 @@ internal sealed class Study
             }
         }
     }
+
+    // Two choices where one is possible are never taken: whoever reviews the pile is asked which. So none of that group counts as read.
+    private static HashSet<string> Contested(SheetLayout form, FormReading reading) =>
+    [
+        .. form.Fields.Zip(reading.Fields).Where(f => f.First.Group.Length > 0 && f.Second.Verdict == MarkVerdict.Marked)
+            .GroupBy(f => f.First.Group).Where(g => g.Count() > 1).Select(g => g.Key),
+    ];
 
     private static Tally Of(SortedDictionary<string, Tally> tallies, string name) =>
         tallies.TryGetValue(name, out var tally) ? tally : tallies[name] = new();
