@@ -2,7 +2,7 @@ namespace Slantwise.Engines.Marks;
 
 /// <summary>
 /// What fields that exclude each other say about one another. Where one is marked and another may be, too, and that is in doubt, so is the first: one of them
-/// may be rubbed out or touched by its neighbour's mark. Ink around an empty field is the other's mark, where there is one. Of two that are marked beyond doubt
+/// may be rubbed out or touched by its neighbour's mark. Ink around an empty field is the other's mark, where there is one, and a faint stroke in it was not meant. Of two that are marked beyond doubt
 /// both stay: what two marks mean is not decided here.
 /// </summary>
 internal static class GroupReading
@@ -18,7 +18,7 @@ internal static class GroupReading
             foreach (var i in group)
             {
                 if (isDoubtful && marked == 1 && readings[i].Verdict == MarkVerdict.Marked) readings[i] = readings[i] with { Verdict = MarkVerdict.Doubtful };
-                else if (marked > 0 && !isDoubtful && MarkModel.IsEmptyButForInkAround(traits[i], readings[i])) readings[i] = readings[i] with { Verdict = MarkVerdict.Empty };
+                else if (marked > 0 && !isDoubtful && MarkModel.IsEmptyBesideAMark(traits[i], readings[i])) readings[i] = readings[i] with { Verdict = MarkVerdict.Empty };
             }
         }
         return readings;

@@ -17,6 +17,10 @@ public sealed class MarkModel
     private const double AroundMostFraction = .42;
     private const double InkMostFraction = .045;
 
+    // Nor where something with edges is darker than paper, though much paler than print.
+    private const double FaintOfOutlineFraction = .2;
+    private const double FaintSharpnessFraction = .25;
+
     // A mark is believed where it is a ring or comes near the middle: else it came in from beside the field. Without edges it is a filling, or a shadow or a
     // stain, which are paler than print and go on outside.
     private const double RingLeastFraction = .8;
@@ -92,11 +96,12 @@ public sealed class MarkModel
         return new(traits.Key, verdict, chance);
     }
 
-    /// <summary>Whether a field is in doubt for nothing but some ink around it, less than a ring.</summary>
-    internal static bool IsEmptyButForInkAround(MarkTraits traits, FieldReading reading) =>
+    /// <summary>Whether a field is in doubt for so little that it is empty if another of its group is marked: ink around it, less than a ring; a faint or short stroke.</summary>
+    internal static bool IsEmptyBesideAMark(MarkTraits traits, FieldReading reading) =>
         reading is { Verdict: MarkVerdict.Doubtful, MarkedFraction: <= EmptyUpToFraction } && traits.AroundFraction < RingLeastFraction && IsClear(traits);
 
-    private static bool IsBelievedEmpty(MarkTraits traits) => traits.AroundFraction < AroundMostFraction && IsClear(traits);
+    private static bool IsBelievedEmpty(MarkTraits traits) => traits.AroundFraction < AroundMostFraction && IsClear(traits)
+        && (traits.UpperDarknessFraction < FaintOfOutlineFraction * traits.PageOutlineFraction || traits.SharpnessFraction < FaintSharpnessFraction);
 
     private static bool IsClear(MarkTraits traits) => traits.OutlineSeenFraction >= OutlineLeastFraction && traits.InkFraction < InkMostFraction;
 
