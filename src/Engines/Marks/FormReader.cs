@@ -3,6 +3,9 @@ namespace Slantwise.Engines.Marks;
 /// <summary>Reads the marks of one form in a picture.</summary>
 public static class FormReader
 {
+    private const double DoubtfulMostFraction = .4;
+    private const int DoubtfulLeastCount = 8;
+
     /// <summary>Finds the form and reads every field.</summary>
     /// <param name="image">The picture, any orientation.</param>
     /// <param name="layout">The form.</param>
@@ -20,7 +23,11 @@ public static class FormReader
     public static FormReading Read(GreyImage image, SheetLayout layout, CodeSighting? code, MarkModel model)
     {
         var traits = Traits(image, layout, code);
-        return new(traits.Fault, [.. traits.Fields.Select(model.Read)], traits.Map);
+        var readings = GroupReading.Of(layout, traits.Fields, [.. traits.Fields.Select(model.Read)]);
+        // Children mark fewer than two fields in five. Where more is in doubt the picture is: what is sure on such a page is not to be trusted either.
+        var doubtful = readings.Count(r => r.Verdict == MarkVerdict.Doubtful);
+        if (doubtful >= DoubtfulLeastCount && doubtful > DoubtfulMostFraction * readings.Length) return new(PageFault.BadLight, [], traits.Map);
+        return new(traits.Fault, readings, traits.Map);
     }
 
     /// <summary>Finds the form and takes every field's traits, without deciding anything.</summary>

@@ -8,7 +8,9 @@ internal sealed class TraitsReader
     private const double LeastInkFraction = .09;
     private const double NeighbourMm = .5;
     private const int AroundLeastCount = 4;
-    private const double RingOfRimFraction = 1.4;
+    private const double RingOfRimFraction = 1.3;
+    private const int RingLeastOutsideCount = 5;
+    private const int RimOnlyMostCount = 11;
     private const int NearestStepCount = 25;
     private const int NearestLeastCount = 6;
 
@@ -118,9 +120,15 @@ internal sealed class TraitsReader
         Span<int> counts = stackalloc int[FieldZones.SectorCount];
         foreach (var (pixel, sector) in _zones[i].Around)
             if (!_hidden[i][pixel] && _fields[i].Patch.Values[pixel] > ink) counts[sector]++;
-        var inked = 0;
-        for (var sector = 0; sector < counts.Length; sector++) if (counts[sector] >= AroundLeastCount || rim[sector] > RingOfRimFraction * usualRim) inked++;
-        return inked / (double)FieldZones.SectorCount;
+        var (inked, outside) = (0, 0);
+        for (var sector = 0; sector < counts.Length; sector++)
+        {
+            var isOutside = counts[sector] >= AroundLeastCount;
+            if (isOutside) outside++;
+            if (isOutside || rim[sector] > RingOfRimFraction * usualRim) inked++;
+        }
+        // A thick outline without anything beside it may be the printer's or the scanner's: a person is to look, no more.
+        return Math.Min(inked, outside < RingLeastOutsideCount ? RimOnlyMostCount : FieldZones.SectorCount) / (double)FieldZones.SectorCount;
     }
 
     // How dark the outline and what blur makes of it are in each direction.

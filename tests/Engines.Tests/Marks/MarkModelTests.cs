@@ -21,12 +21,28 @@ public sealed class MarkModelTests
     [Fact]
     public void MarkedFraction_OfTermsByHand_IsTheLogistic()
     {
-        // By hand: ink 1, darkness .6 / .5 / 1.5 = .8, stroke 2/3, sharpness 1 / 1.2 = 5/6, nothing around, mean .1 / .4 = .25, 5/9, and no group.
-        var traits = Blank with { InkFraction = .25, MeanDarknessFraction = .1, UpperDarknessFraction = .6, StrokeMm = 2, SharpnessFraction = 1 };
-        Assert.Equal([1, 1, .8, 2 / 3.0, 5 / 6.0, 0, .25, 5 / 9.0, 0], MarkModel.Terms(traits).Select(t => Math.Round(t, 12)), (a, b) => Math.Abs(a - b) < 1e-9);
-        var model = new MarkModel([-2, 1, 1, 0, 0, 0, 4, 0, 0]);
+        // By hand: grain takes .03 of darkness and .06 of sharpness; ink 1, darkness (.63 - .03) / .5 / 1.2 = 1, sharpness .5, nothing around, no filling,
+        // at the middle with 2 mm of 3: 2/3, with edges 1/3, with darkness 1; no group; edges enough not to be smooth.
+        var traits = Blank with { InkFraction = .25, UpperDarknessFraction = .63, StrokeMm = 2, SharpnessFraction = .56 };
+        Assert.Equal([1, 1, 1, .5, 0, 0, 2 / 3.0, 1 / 3.0, 1, 0, 0], MarkModel.Terms(traits).Select(t => Math.Round(t, 12)), (a, b) => Math.Abs(a - b) < 1e-9);
+        var model = new MarkModel([-2, 1, 1, 0, 0, 0, 1.2, 0, 0, 0, 0]);
         Assert.Equal(1 / (1 + Math.Exp(-.8)), model.MarkedFraction(traits), 1e-12);
     }
+
+    [Fact]
+    public void Read_ARingOnTheOutline_NotEmpty() => Assert.NotEqual(MarkVerdict.Empty, MarkModel.Fitted.Read(Blank with { AroundFraction = .5 }).Verdict);
+
+    [Fact]
+    public void Read_InkThatOnlyPokesIn_NotMarked() => Assert.NotEqual(MarkVerdict.Marked, MarkModel.Fitted.Read(Blank with
+    {
+        InkFraction = .1, MeanDarknessFraction = .1, UpperDarknessFraction = .6, StrokeMm = 2, SharpnessFraction = 1, NearestFraction = .7,
+    }).Verdict);
+
+    [Fact]
+    public void Read_AShadowOverTheField_Doubtful() => Assert.Equal(MarkVerdict.Doubtful, MarkModel.Fitted.Read(Blank with
+    {
+        InkFraction = .98, MeanDarknessFraction = .23, UpperDarknessFraction = .28, StrokeMm = 6, SharpnessFraction = .16, AroundFraction = .75,
+    }).Verdict);
 
     [Fact]
     public void Terms_OfAnyTraits_LieBetweenZeroAndOne() => Gen.Double[-1, 20].Array[12].Sample(v =>
