@@ -9,7 +9,7 @@ internal sealed class FormFinder(SheetLayout layout, GreyImage image, CodeSighti
     private const int SearchSidePx = 1600;
     private const double LeastAgreedFraction = .6;
     private const double LeastContrastFraction = .2;
-    private const double LeastWhite = 35;
+    private const double LeastWhite = 50;
     private const double MostBlurMm = .55;
     private const double LeastRidgeFraction = .04;
 

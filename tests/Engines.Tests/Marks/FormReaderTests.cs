@@ -66,8 +66,8 @@ public sealed class FormReaderTests
         var fields = FormReader.Read(copy, Form, photo.Code(Form.Code)).Fields;
         Assert.Equal(Form.Fields.Count, fields.Count);
         Assert.DoesNotContain(fields, f => f.Verdict == (FilledForm.Marked.Contains(f.Key) ? MarkVerdict.Empty : MarkVerdict.Marked));
-        // Two tones make some outlines twice as wide as others: that may be a ring.
-        Assert.InRange(fields.Count(f => f.Verdict == MarkVerdict.Doubtful), 0, 3);
+        // Two tones make some outlines twice as wide as others, which may be a ring, and leave specks: at most 5 of 128 are asked about.
+        Assert.InRange(fields.Count(f => f.Verdict == MarkVerdict.Doubtful), 0, 5);
     }
 
     [Theory]

@@ -1,4 +1,5 @@
 using Slantwise.Engines.Marks;
+using Slantwise.Surface.Tests.Marks.Forms;
 using Slantwise.Surface.Tests.Marks.Hands;
 using Slantwise.Surface.Tests.Marks.Measures;
 using Slantwise.Surface.Tests.Marks.Photos.Faults;
@@ -21,6 +22,20 @@ public class ReadingAccuracyTests
         Assert.Equal(0, study.All.RefusedPages);
         Assert.True(study.All.Fields > 4000 && study.All.Marked > 1000, $"{study.All.Fields} fields, {study.All.Marked} marked: too few to tell.");
         Assert.True(study.All.DoubtfulFraction <= .01, string.Join('\n', study.DoubtfulOnes));
+    }
+
+    // The same for what we print ourselves: the PDF's own raster, filled in and photographed.
+    [Fact]
+    public void Read_OurOwnTaskSheets_AreNeverSilentlyWrong()
+    {
+        Assert.SkipUnless(TaskSheets.CanPrint, "pdftoppm is not on this machine (Debian: poppler-utils).");
+        using var sheets = new TaskSheets();
+        var study = new Study();
+        Assert.True(sheets.All.Count >= 4, $"{sheets.All.Count} printed forms have fields.");
+        for (var i = 0; i < sheets.All.Count; i++) study.Read(FirstSeed + (ulong)i, new Nothing(), Severity.Fair, Severity.Fair, sheets.All[i]);
+        Assert.True(study.SilentWrong.Count == 0, string.Join('\n', study.SilentWrong));
+        Assert.Equal(0, study.All.RefusedPages);
+        Assert.True(study.All.Marked > 40, $"{study.All.Marked} marked: too few to tell.");
     }
 
     // A flat sheet in good light, filled without a slip: every tick, cross and filling is read, and nothing else.

@@ -37,6 +37,10 @@ internal sealed class TaskSheets : IDisposable
             pxPerMm => _leaves.GetOrAdd((index, pxPerMm), _ => new(() => Rastered(index, pxPerMm))).Value.Copy())))];
     }
 
+    /// <summary>Whether poppler is on this machine.</summary>
+    public static bool CanPrint => (Environment.GetEnvironmentVariable("PATH") ?? "")
+        .Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries).Any(folder => File.Exists(Path.Combine(folder, "pdftoppm")));
+
     public IReadOnlyList<PrintedSheet> All { get; }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
