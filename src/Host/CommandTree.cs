@@ -13,7 +13,7 @@ internal static class CommandTree
         {
             ServeCommand.Of(options),
             Group("import", ImportRosterCommand.Of(options)),
-            Group("sheet", SheetPrintCommand.Of(options)),
+            Group("sheet", SheetPrintCommand.Of(options), SheetReadCommand.Of(options)),
             Group("entries", EntriesAddCommand.Of(options)),
             EvidenceCommand.Of(options),
             ReachCommand.Of(options),

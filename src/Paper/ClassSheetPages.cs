@@ -33,7 +33,7 @@ public static class ClassSheetPages
             var pages = Column.Pages(blocks, new Block(0, (_, _, _) => { }), frame.TopMm + head.HeightMm, frame.BottomMm);
             return [.. pages.Select((page, i) =>
             {
-                var sketch = new Sketch();
+                var sketch = new Sketch(frame.Type);
                 head.DrawOn(sketch, i + 1, pages.Count);
                 foreach (var block in page) block.DrawOn(sketch);
                 return new Scene(frame.WidthMm, frame.HeightMm, sketch.Shapes, words.Of("ClassDescription", record.Class.Name, i + 1, pages.Count));

@@ -129,9 +129,17 @@ public static class PdfWriter
         using var paint = Paint(text.Tone, 0);
         using var font = TextMeasure.FontOf(text.Weight, (float)(text.SizePt / PtPerMm));
         var content = Printable.Of(text.Content);
-        var widthMm = text.Anchor == TextAnchor.Start ? 0 : TextMeasure.WidthMm(content, text.SizePt, text.Weight);
+        var widthMm = text.Anchor == TextAnchor.Start ? 0 : TextMeasure.WidthMm(content, text.SizePt, text.Weight, text.Spacing);
         var left = text.XMm - text.Anchor switch { TextAnchor.Middle => widthMm / 2, TextAnchor.End => widthMm, _ => 0 };
-        canvas.DrawText(content, (float)left, (float)text.BaselineMm, SKTextAlign.Left, font, paint);
+        if (text.Spacing == default)
+        {
+            canvas.DrawText(content, (float)left, (float)text.BaselineMm, SKTextAlign.Left, font, paint);
+            return;
+        }
+        var places = TextMeasure.PlacesOf(content, font, text.Spacing);
+        if (places.Length == 0) return;
+        using var spaced = SKTextBlob.CreateHorizontal(content, font, places, 0);
+        canvas.DrawText(spaced, (float)left, (float)text.BaselineMm, paint);
     }
 
     private static SKPaint Paint(Tone tone, double strokeMm) => new()

@@ -1,6 +1,9 @@
 using Slantwise.Records.Entries;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Roster;
+using Slantwise.Records.Scans;
+using Slantwise.Records.Scans.Intake;
+using Slantwise.Records.Scans.Pictures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -35,7 +38,7 @@ public interface IStore
     /// <summary>Saves classes, pupils and memberships together, or nothing.</summary>
     Task SaveRosterAsync(Guid schoolId, RosterSave save, CancellationToken cancel = default);
 
-    /// <summary>Removes a pupil with memberships, restrictions and every entry about them. It cannot be undone.</summary>
+    /// <summary>Removes a pupil with memberships, restrictions, every entry about them and every picture of their sheets. It cannot be undone.</summary>
     Task ErasePupilAsync(Guid schoolId, Guid pupilId, CancellationToken cancel = default);
 
     /// <summary>All restrictions of a school, those that no longer hold included.</summary>
@@ -72,6 +75,13 @@ public interface IStore
     /// <summary>A frozen version; none if it is not here.</summary>
     Task<SheetVersion?> FindSheetVersionAsync(Guid schoolId, Guid sheetId, int version, CancellationToken cancel = default);
 
+    /// <summary>Keeps layouts that are printed, all or none. One that is here already, by tag, stays as it is.</summary>
+    /// <exception cref="ArgumentException">A layout of another school; a school that is not here.</exception>
+    Task KeepLayoutsAsync(Guid schoolId, IReadOnlyList<PrintedLayout> layouts, CancellationToken cancel = default);
+
+    /// <summary>A layout that was printed; none if it is not here.</summary>
+    Task<PrintedLayout?> FindLayoutAsync(Guid schoolId, long tag, CancellationToken cancel = default);
+
     /// <summary>A school's lessons, earliest first.</summary>
     Task<IReadOnlyList<Lesson>> ListLessonsAsync(Guid schoolId, CancellationToken cancel = default);
 
@@ -90,6 +100,31 @@ public interface IStore
 
     /// <summary>Every entry of a lesson, superseded ones included, in the order received.</summary>
     Task<IReadOnlyList<Entry>> ListEntriesAsync(Guid schoolId, Guid lessonId, CancellationToken cancel = default);
+
+    /// <summary>The scans of a lesson, or of the whole school, the earliest read first; their pictures not included.</summary>
+    Task<IReadOnlyList<Scan>> ListScansAsync(Guid schoolId, Guid? lessonId, CancellationToken cancel = default);
+
+    /// <summary>One scan; none if it is not here.</summary>
+    Task<Scan?> FindScanAsync(Guid schoolId, Guid scanId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces a scan with its pictures in one durable commit.</summary>
+    /// <exception cref="ArgumentException">A lesson or a pupil that is not here; a picture of another scan or school.</exception>
+    Task SaveScanAsync(ScanSave save, CancellationToken cancel = default);
+
+    /// <summary>The pictures kept with a scan, by key.</summary>
+    Task<IReadOnlyList<ScanPicture>> ListScanPicturesAsync(Guid schoolId, Guid scanId, CancellationToken cancel = default);
+
+    /// <summary>One picture kept with a scan; none if it is not here.</summary>
+    Task<byte[]?> FindScanPictureAsync(Guid schoolId, Guid scanId, string pictureKey, CancellationToken cancel = default);
+
+    /// <summary>Which pictures of pupils' sheets are kept for a lesson, by pupil and field.</summary>
+    Task<IReadOnlyList<PictureKey>> ListPicturesAsync(Guid schoolId, Guid lessonId, CancellationToken cancel = default);
+
+    /// <summary>One kept picture; none if it is not here.</summary>
+    Task<byte[]?> FindPictureAsync(Guid schoolId, PictureKey key, CancellationToken cancel = default);
+
+    /// <summary>Removes a pupil's kept pictures of a lesson.</summary>
+    Task RemovePicturesAsync(Guid schoolId, Guid lessonId, Guid pupilId, CancellationToken cancel = default);
 
     /// <summary>Writes a complete copy to a file while the store stays in use.</summary>
     /// <param name="file">A new file; an existing one is replaced only once the copy is complete.</param>

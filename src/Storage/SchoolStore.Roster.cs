@@ -53,6 +53,7 @@ public abstract partial class SchoolStore
             // Held first: an entry about the pupil that arrives meanwhile waits, and is then refused.
             await context.HoldAsync<Pupil>(schoolId, [pupilId], cancel);
             await context.Entries.Where(e => e.SchoolId == schoolId && e.PupilId == pupilId).ExecuteDeleteAsync(cancel);
+            await EraseScansAsync(context, schoolId, pupilId, cancel);
             await context.Restrictions.Where(r => r.SchoolId == schoolId && r.PupilId == pupilId).ExecuteDeleteAsync(cancel);
             await context.Enrolments.Where(e => e.SchoolId == schoolId && e.PupilId == pupilId).ExecuteDeleteAsync(cancel);
             return await context.Pupils.Where(p => p.SchoolId == schoolId && p.Id == pupilId).ExecuteDeleteAsync(cancel);

@@ -24,6 +24,7 @@ public static class PrintColours
         Tone.SecondSoft => "#f6e9d9",
         Tone.SecondMiddle => "#e3c49b",
         Tone.Caution => "#8c1d18",
+        Tone.Cream => "#fdf6e3",
         _ => throw new ArgumentOutOfRangeException(nameof(tone), tone, "A tone is one of the named ones."),
     };
 }

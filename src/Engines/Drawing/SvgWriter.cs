@@ -126,6 +126,8 @@ public static class SvgWriter
         Number(svg, "font-size", text.SizePt * MmPerPt);
         if (text.Weight == TextWeight.Bold) svg.Append(" font-weight=\"700\"");
         if (text.Anchor != TextAnchor.Start) Attribute(svg, "text-anchor", text.Anchor == TextAnchor.Middle ? "middle" : "end");
+        if (text.Spacing.LetterFraction != 0) Number(svg, "letter-spacing", text.SizePt * MmPerPt * text.Spacing.LetterFraction);
+        if (text.Spacing.WordFraction != 0) Number(svg, "word-spacing", text.SizePt * MmPerPt * text.Spacing.WordFraction);
         Attribute(svg, "fill", Paint(text.Tone));
         svg.Append('>');
         Escape(svg, text.Content);

@@ -10,4 +10,8 @@ namespace Slantwise.Engines.Drawing;
 /// <param name="Weight">How strong the type is.</param>
 public sealed record Text(
     double XMm, double BaselineMm, string Content, double SizePt, Tone Tone,
-    TextAnchor Anchor = TextAnchor.Start, TextWeight Weight = TextWeight.Regular) : Shape(Tone);
+    TextAnchor Anchor = TextAnchor.Start, TextWeight Weight = TextWeight.Regular) : Shape(Tone)
+{
+    /// <summary>White space added between its letters and words; none unless it is asked for.</summary>
+    public TextSpacing Spacing { get; init; }
+}

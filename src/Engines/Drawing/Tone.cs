@@ -35,4 +35,7 @@ public enum Tone
 
     /// <summary>Asks for attention: a caution, a disagreement.</summary>
     Caution,
+
+    /// <summary>A page tinted like cream paper, for those whom white dazzles; on a screen only.</summary>
+    Cream,
 }

@@ -1,9 +1,7 @@
 using System.CommandLine;
-using System.Globalization;
 using Slantwise.Host.Answers;
 using Slantwise.Host.Printing;
 using Slantwise.Host.Words;
-using Slantwise.Paper;
 using Slantwise.Records;
 using Slantwise.Records.Checks;
 using Slantwise.Records.Lessons;
@@ -18,18 +16,15 @@ internal static class SheetPrintCommand
     {
         var pick = new LessonPick();
         var output = new Option<string>("--output", "-o") { Description = HostWords.Say("OptionOutput"), HelpName = "FILE", Required = true };
-        var size = new Option<string>("--size") { Description = HostWords.Say("OptionSize"), DefaultValueFactory = _ => "a4" };
-        size.AcceptOnlyFromAmong(StringComparer.OrdinalIgnoreCase, "a4", "letter");
-        var language = new Option<string?>("--lang") { Description = HostWords.Say("OptionLang") };
-        language.AcceptOnlyFromAmong("en", "es");
         var kind = new Option<string>("--kind") { Description = HostWords.Say("OptionKind"), DefaultValueFactory = _ => "sheets" };
-        kind.AcceptOnlyFromAmong("sheets", "class");
-        var spare = new Option<int>("--spare") { Description = HostWords.Say("OptionSpare"), HelpName = "N" };
-        var command = new Command("print", HostWords.Say("SheetPrintHelp")) { output, size, language, kind, spare };
+        kind.AcceptOnlyFromAmong("sheets", "class", "observation");
+        var flags = new PaperFlags();
+        var command = new Command("print", HostWords.Say("SheetPrintHelp")) { output, kind };
+        flags.AddTo(command);
         pick.AddTo(command);
         command.SetAction(async (parsed, cancel) =>
         {
-            if (parsed.GetValue(spare) is < 0 or > 60) throw Refusal.Of("SpareRange", parsed.GetValue(spare));
+            var paper = flags.Of(parsed);
             var target = Path.GetFullPath(parsed.GetRequiredValue(output));
             if (Directory.Exists(target)) throw Refusal.Of("TargetIsAFolder", target);
 
@@ -39,12 +34,11 @@ internal static class SheetPrintCommand
             lesson = await PreparedAsync(open.Store, school, lesson, cancel);
             var record = await open.RecordAsync(lesson, cancel);
 
-            var spoken = parsed.GetValue(language) is { } asked ? CultureInfo.GetCultureInfo(asked) : CultureInfo.CurrentUICulture;
-            var what = parsed.GetValue(kind) == "class" ? PrintKind.Class : PrintKind.Sheets;
-            var paper = new PaperOptions(Enum.Parse<PaperSize>(parsed.GetValue(size)!, ignoreCase: true), spoken) { SpareCount = parsed.GetValue(spare) };
+            var what = Enum.Parse<PrintKind>(parsed.GetValue(kind)!, ignoreCase: true);
             var pages = LessonPrint.Pages(record, what, paper);
             if (pages.Count == 0) throw Refusal.Of("PrintNoPupils");
-            await File.WriteAllBytesAsync(target, LessonPrint.Pdf(pages, record, what, spoken), cancel);
+            await LessonPrint.KeepLayoutsAsync(open.Store, record, pages, cancel);
+            await File.WriteAllBytesAsync(target, LessonPrint.Pdf(pages, record, what, paper.Language), cancel);
             Answer.Say(
                 parsed,
                 options,

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
-using Slantwise.Engines.Drawing;
 using Slantwise.Host.Words;
 using Slantwise.Paper;
+using Slantwise.Records;
 using Slantwise.Records.Lessons;
 
 namespace Slantwise.Host.Printing;
@@ -11,14 +11,22 @@ namespace Slantwise.Host.Printing;
 internal static class LessonPrint
 {
     /// <summary>The pages; empty for a class without pupils. The lesson has a frozen sheet.</summary>
-    public static IReadOnlyList<Scene> Pages(LessonRecord record, PrintKind kind, PaperOptions options) =>
-        kind == PrintKind.Class ? ClassSheetPages.Of(record, options) : TaskSheetPages.Of(record, options);
+    public static IReadOnlyList<PrintedPage> Pages(LessonRecord record, PrintKind kind, PaperOptions options) => kind switch
+    {
+        PrintKind.Class => [.. ClassSheetPages.Of(record, options).Select(s => new PrintedPage(s, []))],
+        PrintKind.Observation => ObservationPages.Of(record, options),
+        _ => TaskSheetPages.Of(record, options),
+    };
+
+    /// <summary>Keeps the layouts of what is printed, so that it can be read whatever is printed later.</summary>
+    public static Task KeepLayoutsAsync(IStore store, LessonRecord record, IReadOnlyList<PrintedPage> pages, CancellationToken cancel) =>
+        store.KeepLayoutsAsync(record.School.Id, [.. pages.SelectMany(p => p.Forms).Select(f => f.Kept).DistinctBy(k => k.Tag)], cancel);
 
     /// <summary>Pages as a PDF.</summary>
-    public static byte[] Pdf(IReadOnlyList<Scene> pages, LessonRecord record, PrintKind kind, CultureInfo language)
+    public static byte[] Pdf(IReadOnlyList<PrintedPage> pages, LessonRecord record, PrintKind kind, CultureInfo language)
     {
         using var pdf = new MemoryStream();
-        PdfWriter.Write(pages, Title(record, kind, language), language, pdf);
+        PdfWriter.Write([.. pages.Select(p => p.Scene)], Title(record, kind, language), language, pdf);
         return pdf.ToArray();
     }
 
@@ -28,13 +36,13 @@ internal static class LessonPrint
         var name = new StringBuilder();
         foreach (var c in record.Class.Name.Normalize(NormalizationForm.FormKC))
             name.Append(char.IsLetterOrDigit(c) ? c : '-');
-        var what = HostWords.Say(kind == PrintKind.Class ? "FileOfClass" : "FileOfSheets");
+        var what = HostWords.Say("FileOf" + kind);
         return $"{name}-{record.Lesson.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}-{what}.pdf";
     }
 
     private static string Title(LessonRecord record, PrintKind kind, CultureInfo language) => string.Join(" · ", new[]
     {
-        HostWords.In(language, kind == PrintKind.Class ? "TitleOfClass" : "TitleOfSheets"),
+        HostWords.In(language, "TitleOf" + kind),
         record.Class.Name,
         record.Lesson.Title,
         HostWords.Day(record.Lesson.Date, language),

@@ -1,8 +1,6 @@
-using System.Globalization;
 using Microsoft.Net.Http.Headers;
 using Slantwise.Desk;
 using Slantwise.Engines.Drawing;
-using Slantwise.Paper;
 using Slantwise.Records.Lessons;
 
 namespace Slantwise.Host.Printing;
@@ -12,21 +10,20 @@ internal static class PrintEndpoints
 {
     public static void MapPrints(this WebApplication app)
     {
-        app.MapGet("/print/lessons/{id:guid}/sheets.pdf", (Guid id, string? size, DeskSchool desk, HttpContext http) =>
-            PdfAsync(id, PrintKind.Sheets, size, desk, http));
-        app.MapGet("/print/lessons/{id:guid}/class.pdf", (Guid id, string? size, DeskSchool desk, HttpContext http) =>
-            PdfAsync(id, PrintKind.Class, size, desk, http));
-        app.MapGet("/print/lessons/{id:guid}/sheets/{page:int}.svg", (Guid id, int page, string? size, DeskSchool desk, HttpContext http) =>
-            SvgAsync(id, page, size, desk, http));
+        app.MapGet("/print/lessons/{id:guid}/sheets.pdf", (Guid id, DeskSchool desk, HttpContext http) => PdfAsync(id, PrintKind.Sheets, desk, http));
+        app.MapGet("/print/lessons/{id:guid}/class.pdf", (Guid id, DeskSchool desk, HttpContext http) => PdfAsync(id, PrintKind.Class, desk, http));
+        app.MapGet("/print/lessons/{id:guid}/observation.pdf", (Guid id, DeskSchool desk, HttpContext http) => PdfAsync(id, PrintKind.Observation, desk, http));
+        app.MapGet("/print/lessons/{id:guid}/sheets/{page:int}.svg", (Guid id, int page, DeskSchool desk, HttpContext http) => SvgAsync(id, page, desk, http));
     }
 
-    private static async Task<IResult> PdfAsync(Guid lessonId, PrintKind kind, string? size, DeskSchool desk, HttpContext http)
+    private static async Task<IResult> PdfAsync(Guid lessonId, PrintKind kind, DeskSchool desk, HttpContext http)
     {
         if (await LoadAsync(lessonId, desk, http) is not { } record) return NoticePage.LessonMissing();
         if (record.Sheet is null) return NoticePage.NotPrepared(lessonId);
-        var options = new PaperOptions(SizeOf(size), CultureInfo.CurrentUICulture);
+        var options = PaperQuery.Of(http.Request.Query);
         var pages = LessonPrint.Pages(record, kind, options);
         if (pages.Count == 0) return NoticePage.NoPupils(record.Class.Id);
+        await LessonPrint.KeepLayoutsAsync(desk.Store, record, pages, http.RequestAborted);
 
         var disposition = new ContentDispositionHeaderValue("inline");
         disposition.SetHttpFileName(LessonPrint.FileName(record, kind));
@@ -34,13 +31,13 @@ internal static class PrintEndpoints
         return Results.Bytes(LessonPrint.Pdf(pages, record, kind, options.Language), "application/pdf");
     }
 
-    private static async Task<IResult> SvgAsync(Guid lessonId, int page, string? size, DeskSchool desk, HttpContext http)
+    private static async Task<IResult> SvgAsync(Guid lessonId, int page, DeskSchool desk, HttpContext http)
     {
         if (await LoadAsync(lessonId, desk, http) is not { } record) return NoticePage.LessonMissing();
         if (record.Sheet is null) return NoticePage.NotPrepared(lessonId);
-        var pages = LessonPrint.Pages(record, PrintKind.Sheets, new PaperOptions(SizeOf(size), CultureInfo.CurrentUICulture));
+        var pages = LessonPrint.Pages(record, PrintKind.Sheets, PaperQuery.Of(http.Request.Query));
         if (page < 1 || page > pages.Count) return NoticePage.PageMissing(lessonId, page, pages.Count);
-        return Results.Text(SvgWriter.Write(pages[page - 1]), "image/svg+xml");
+        return Results.Text(SvgWriter.Write(pages[page - 1].Scene), "image/svg+xml");
     }
 
     private static async Task<LessonRecord?> LoadAsync(Guid lessonId, DeskSchool desk, HttpContext http)
@@ -48,6 +45,4 @@ internal static class PrintEndpoints
         await desk.LoadAsync(http.RequestAborted);
         return desk.HasSchool ? await LessonRecord.LoadAsync(desk.Store, desk.SchoolId, lessonId, http.RequestAborted) : null;
     }
-
-    private static PaperSize SizeOf(string? size) => string.Equals(size, "letter", StringComparison.OrdinalIgnoreCase) ? PaperSize.Letter : PaperSize.A4;
 }

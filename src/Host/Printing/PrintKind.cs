@@ -8,4 +8,7 @@ internal enum PrintKind
 
     /// <summary>The class on one sheet, for the teacher.</summary>
     Class = 2,
+
+    /// <summary>The class on a form for what the teacher sees.</summary>
+    Observation = 3,
 }

@@ -8,7 +8,9 @@ using Slantwise.Host.Answers;
 using Slantwise.Host.Printing;
 using Slantwise.Host.Tables;
 using Slantwise.Host.Words;
+using Slantwise.Paper.Reading;
 using Slantwise.Records;
+using Slantwise.Records.Scans.Intake;
 
 namespace Slantwise.Host.Serving;
 
@@ -43,6 +45,8 @@ internal static class DeskServer
             .PersistKeysToFileSystem(Directory.CreateDirectory(folder.KeysFolder));
         builder.Services.AddSingleton(store);
         builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddSingleton(new ReadingLimits());
+        builder.Services.AddSingleton<IPageReader, PageReader>();
         builder.Services.AddDesk();
 
         var app = builder.Build();

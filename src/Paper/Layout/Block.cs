@@ -11,6 +11,12 @@ internal sealed record Block(double LeastMm, Action<Sketch, double, double> Draw
     /// <summary>White space above it, unless it is the first on its page.</summary>
     public double GapMm { get; init; }
 
+    /// <summary>It may reach into the foot of a page, where otherwise only the form's code stands.</summary>
+    public bool IsFoot { get; init; }
+
+    /// <summary>It is one of the rows that are counted on a page.</summary>
+    public bool IsRow { get; init; }
+
     /// <summary>Never the last on a page while something follows.</summary>
     public bool StaysWithNext { get; init; }
 

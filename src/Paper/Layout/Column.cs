@@ -13,41 +13,45 @@ internal static class Column
     /// <param name="later">What stands first on every page but the first.</param>
     /// <param name="topMm">Where the first block of a page begins.</param>
     /// <param name="bottomMm">Where the room ends.</param>
-    public static IReadOnlyList<IReadOnlyList<Placed>> Pages(IReadOnlyList<Block> blocks, Block later, double topMm, double bottomMm) =>
-        Broken(blocks, later, topMm, bottomMm - topMm, bottomMm);
+    /// <param name="footMm">How much of the room at the bottom only a foot may use.</param>
+    public static IReadOnlyList<IReadOnlyList<Placed>> Pages(IReadOnlyList<Block> blocks, Block later, double topMm, double bottomMm, double footMm = 0) =>
+        Broken(blocks, later, topMm, bottomMm - topMm, bottomMm, footMm);
 
     /// <summary>The pages as <see cref="Pages"/> gives them, but each about as full as the others.</summary>
-    public static IReadOnlyList<IReadOnlyList<Placed>> EvenPages(IReadOnlyList<Block> blocks, Block later, double topMm, double bottomMm)
+    public static IReadOnlyList<IReadOnlyList<Placed>> EvenPages(IReadOnlyList<Block> blocks, Block later, double topMm, double bottomMm, double footMm)
     {
-        var pages = Broken(blocks, later, topMm, bottomMm - topMm, bottomMm);
+        var pages = Broken(blocks, later, topMm, bottomMm - topMm, bottomMm, footMm);
         // The least room a page that needs no page more.
         for (var room = bottomMm - topMm - StepMm; pages.Count > 1 && room > 0; room -= StepMm)
         {
-            var evener = Broken(blocks, later, topMm, room, bottomMm);
+            var evener = Broken(blocks, later, topMm, room, bottomMm, footMm);
             if (evener.Count > pages.Count) break;
-            pages = evener;
+            // Not where it would part what belongs together.
+            if (evener.SkipLast(1).All(page => !page[^1].Block.StaysWithNext)) pages = evener;
         }
         return pages;
     }
 
     private static List<IReadOnlyList<Placed>> Broken(
-        IReadOnlyList<Block> blocks, Block later, double topMm, double roomMm, double bottomMm)
+        IReadOnlyList<Block> blocks, Block later, double topMm, double roomMm, double bottomMm, double footMm)
     {
         var pages = new List<IReadOnlyList<Placed>>();
         for (var next = 0; next < blocks.Count;)
         {
             Block[] first = pages.Count == 0 ? [] : [later];
-            var count = CountThatFits(first, blocks, next, roomMm);
-            pages.Add(Place([.. first, .. WithHeads(blocks.Skip(next).Take(count))], topMm, bottomMm));
+            var count = CountThatFits(first, blocks, next, roomMm, footMm);
+            var page = blocks.Skip(next).Take(count).ToList();
+            pages.Add(Place([.. first, .. WithHeads(page)], topMm, page[^1].IsFoot ? bottomMm : bottomMm - footMm));
             next += count;
         }
         return pages;
     }
 
-    private static int CountThatFits(Block[] above, IReadOnlyList<Block> blocks, int first, double roomMm)
+    private static int CountThatFits(Block[] above, IReadOnlyList<Block> blocks, int first, double roomMm, double footMm)
     {
         var count = 0;
-        while (first + count < blocks.Count && Least([.. above, .. WithHeads(blocks.Skip(first).Take(count + 1))]) <= roomMm) count++;
+        while (first + count < blocks.Count
+            && Least([.. above, .. WithHeads(blocks.Skip(first).Take(count + 1))]) <= roomMm - (blocks[first + count].IsFoot ? 0 : footMm)) count++;
         if (first + count == blocks.Count) return count;
         // Go back to where the page may end; where it may end nowhere, take what fits, and one block at least.
         var end = count;

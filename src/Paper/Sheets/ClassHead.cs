@@ -21,16 +21,16 @@ internal sealed class ClassHead
     public ClassHead(LessonRecord record, PageFrame frame, PaperWords words, bool isPaged)
     {
         (_frame, _words, _isPaged) = (frame, words, isPaged);
-        _title = TextMeasure.Lines(record.Class.Name, frame.RoomMm * TitleFraction, TitlePt, TextWeight.Bold);
+        _title = _frame.Type.Lines(record.Class.Name, frame.RoomMm * TitleFraction, TitlePt, TextWeight.Bold);
         var room = frame.RoomMm * (1 - TitleFraction) - 4;
         _lesson =
         [
-            .. TextMeasure.Lines(words.Date(record.Lesson.Date), room, TypeScale.SmallPt),
-            .. TextMeasure.Lines(record.Lesson.Title, room, TypeScale.SmallPt),
+            .. _frame.Type.Lines(words.Date(record.Lesson.Date), room, _frame.Type.SmallPt),
+            .. _frame.Type.Lines(record.Lesson.Title, room, _frame.Type.SmallPt),
         ];
         HeightMm = AfterMm + Math.Max(
-            _title.Count * TypeScale.LineMm(TitlePt),
-            TypeScale.AscentMm(TitlePt) - TypeScale.AscentMm(TypeScale.SmallPt) + (_lesson.Count + (isPaged ? 1 : 0)) * TypeScale.LineMm(TypeScale.SmallPt));
+            _title.Count * _frame.Type.LineMm(TitlePt),
+            TypeScale.AscentMm(TitlePt) - TypeScale.AscentMm(_frame.Type.SmallPt) + (_lesson.Count + (isPaged ? 1 : 0)) * _frame.Type.LineMm(_frame.Type.SmallPt));
     }
 
     public double HeightMm { get; }
@@ -38,8 +38,8 @@ internal sealed class ClassHead
     public void DrawOn(Sketch sketch, int page, int pageCount)
     {
         sketch.Paragraph(_frame.LeftMm, _frame.TopMm, _title, TitlePt, weight: TextWeight.Bold);
-        var lift = TypeScale.AscentMm(TitlePt) - TypeScale.AscentMm(TypeScale.SmallPt);
+        var lift = TypeScale.AscentMm(TitlePt) - TypeScale.AscentMm(_frame.Type.SmallPt);
         IReadOnlyList<string> lines = _isPaged ? [.. _lesson, _words.Of("PageOf", page, pageCount)] : _lesson;
-        sketch.Paragraph(_frame.RightMm, _frame.TopMm + lift, lines, TypeScale.SmallPt, Tone.Muted, anchor: TextAnchor.End);
+        sketch.Paragraph(_frame.RightMm, _frame.TopMm + lift, lines, _frame.Type.SmallPt, Tone.Muted, anchor: TextAnchor.End);
     }
 }

@@ -34,8 +34,8 @@ internal sealed class ClassRows
         (_record, _content, _frame, _words) = (record, content, frame, words);
         _class = [.. content.Tasks.Select(task => OfferedLevel.Of(task, record, null))];
         var offered = record.Pupils.SelectMany(Offered).ToList();
-        _offeredMm = offered.Count == 0 ? 0 : GutterMm + offered.Append(words["Offered"]).Max(o => TextMeasure.WidthMm(o, TypeScale.SmallPt, TextWeight.Bold));
-        _visitedMm = TextMeasure.WidthMm(words["Visited"], TypeScale.SmallPt, TextWeight.Bold);
+        _offeredMm = offered.Count == 0 ? 0 : GutterMm + offered.Append(words["Offered"]).Max(o => _frame.Type.WidthMm(o, _frame.Type.SmallPt, TextWeight.Bold));
+        _visitedMm = _frame.Type.WidthMm(words["Visited"], _frame.Type.SmallPt, TextWeight.Bold);
         var room = frame.RoomMm - NameMm - _offeredMm - (content.Tasks.Count - 1) * TaskGapMm - _visitedMm - 2 * GutterMm - LeastNotesMm;
         _boxMm = Math.Clamp(room / (content.Tasks.Count * content.SetCount), LeastBoxMm, MostBoxMm);
     }
@@ -50,11 +50,12 @@ internal sealed class ClassRows
 
     public IEnumerable<Block> Blocks(IEnumerable<Pupil> pupils)
     {
-        foreach (var line in TextMeasure.Lines(_words["ClassHint"], _frame.RoomMm, TypeScale.SmallPt))
+        var hint = _offeredMm > 0 ? $"{_words["ClassHint"]} {_words["OwnNumbersHint"]}" : _words["ClassHint"];
+        foreach (var line in _frame.Type.Lines(hint, _frame.RoomMm, _frame.Type.SmallPt))
         {
             yield return new Block(
-                TypeScale.LineMm(TypeScale.SmallPt),
-                (sketch, top, _) => sketch.Paragraph(_frame.LeftMm, top, [line], TypeScale.SmallPt, Tone.Muted))
+                _frame.Type.LineMm(_frame.Type.SmallPt),
+                (sketch, top, _) => sketch.Paragraph(_frame.LeftMm, top, [line], _frame.Type.SmallPt, Tone.Muted))
             { StaysWithNext = true };
         }
         var head = Head();
@@ -63,11 +64,11 @@ internal sealed class ClassRows
 
     private Block Head()
     {
-        var line = TypeScale.LineMm(TypeScale.SmallPt);
+        var line = _frame.Type.LineMm(_frame.Type.SmallPt);
         return new Block(2 * line + 1, (sketch, top, height) =>
         {
-            var baseline = top + line + TypeScale.AscentMm(TypeScale.SmallPt);
-            void Bold(double x, string word) => sketch.Words(x, baseline, word, TypeScale.SmallPt, weight: TextWeight.Bold);
+            var baseline = top + line + TypeScale.AscentMm(_frame.Type.SmallPt);
+            void Bold(double x, string word) => sketch.Words(x, baseline, word, _frame.Type.SmallPt, weight: TextWeight.Bold);
             Bold(_frame.LeftMm, _words["Pupil"]);
             if (_offeredMm > 0) Bold(_frame.LeftMm + NameMm, _words["Offered"]);
             for (var task = 0; task < _content.Tasks.Count; task++)
@@ -75,10 +76,10 @@ internal sealed class ClassRows
                 var left = SetsLeftMm + task * (TaskMm + TaskGapMm);
                 var over = _content.Tasks.Count == 1 ? _words["Sets"] : _words.Of("TaskNumber", task + 1);
                 // With a single set the column is narrower than the word: its number says enough.
-                if (TextMeasure.WidthMm(over, TypeScale.SmallPt, TextWeight.Bold) <= TaskMm + TaskGapMm - 1)
-                    sketch.Words(left, top + TypeScale.AscentMm(TypeScale.SmallPt), over, TypeScale.SmallPt, weight: TextWeight.Bold);
+                if (_frame.Type.WidthMm(over, _frame.Type.SmallPt, TextWeight.Bold) <= TaskMm + TaskGapMm - 1)
+                    sketch.Words(left, top + TypeScale.AscentMm(_frame.Type.SmallPt), over, _frame.Type.SmallPt, weight: TextWeight.Bold);
                 for (var set = 0; set < _content.SetCount; set++)
-                    sketch.Words(left + (set + 0.5) * _boxMm, baseline, $"{set + 1}", TypeScale.SmallPt, Tone.Muted, anchor: TextAnchor.Middle);
+                    sketch.Words(left + (set + 0.5) * _boxMm, baseline, $"{set + 1}", _frame.Type.SmallPt, Tone.Muted, anchor: TextAnchor.Middle);
             }
             Bold(VisitedLeftMm, _words["Visited"]);
             Bold(NotesLeftMm, _words["Notes"]);
@@ -89,17 +90,17 @@ internal sealed class ClassRows
 
     private Block Row(Pupil pupil)
     {
-        var name = TextMeasure.Lines(Labels.Of(pupil), NameMm - GutterMm, TypeScale.SmallPt);
+        var name = _frame.Type.Lines(Labels.Of(pupil), NameMm - GutterMm, _frame.Type.SmallPt);
         var offered = Offered(pupil).ToList();
-        var line = TypeScale.LineMm(TypeScale.SmallPt);
+        var line = _frame.Type.LineMm(_frame.Type.SmallPt);
         var least = Math.Max(BoxHighMm, Math.Max(name.Count, offered.Count) * line) + 2 * PadMm;
         return new Block(least, (sketch, top, height) =>
         {
             // The first lines and the boxes share a middle.
             var middle = top + PadMm + (height - least) / 2 + BoxHighMm / 2;
-            var textTop = middle + TypeScale.HalfCapitalMm(TypeScale.SmallPt) - TypeScale.AscentMm(TypeScale.SmallPt);
-            sketch.Paragraph(_frame.LeftMm, textTop, name, TypeScale.SmallPt);
-            sketch.Paragraph(_frame.LeftMm + NameMm, textTop, offered, TypeScale.SmallPt, Tone.Muted);
+            var textTop = middle + TypeScale.HalfCapitalMm(_frame.Type.SmallPt) - TypeScale.AscentMm(_frame.Type.SmallPt);
+            sketch.Paragraph(_frame.LeftMm, textTop, name, _frame.Type.SmallPt);
+            sketch.Paragraph(_frame.LeftMm + NameMm, textTop, offered, _frame.Type.SmallPt, Tone.Muted);
             for (var task = 0; task < _content.Tasks.Count; task++)
             {
                 for (var set = 0; set < _content.SetCount; set++)
@@ -111,14 +112,15 @@ internal sealed class ClassRows
         { StretchMm = StretchMm };
     }
 
-    // One line a task that offers this pupil other levels than it offers the class.
+    // One line a task that offers this pupil other levels than it offers the class: which of the class's levels are the pupil's own 1, 2, 3.
     private IEnumerable<string> Offered(Pupil pupil)
     {
         for (var i = 0; i < _content.Tasks.Count; i++)
         {
             var own = OfferedLevel.Of(_content.Tasks[i], _record, pupil);
             if (own.Count == _class[i].Count) continue;
-            var numbers = own.Count == 0 ? _words["NoneOffered"] : string.Join(' ', own.Select(l => l.Number));
+            var classNumbers = _class[i].Select(l => l.Number).ToList();
+            var numbers = own.Count == 0 ? _words["NoneOffered"] : string.Join(' ', own.Select(l => classNumbers.IndexOf(l.Number) + 1));
             yield return _content.Tasks.Count == 1 ? numbers : _words.Of("OfferedTask", i + 1, numbers);
         }
     }

@@ -16,19 +16,19 @@ internal sealed class ClassSummary(
     public IEnumerable<Block> Blocks()
     {
         var title = taskCount == 1 ? task.Name : words.Of("TaskTitled", number, task.Name);
-        var lines = TextMeasure.Lines(title, frame.RoomMm, TypeScale.BodyPt, TextWeight.Bold);
+        var lines = frame.Type.Lines(title, frame.RoomMm, frame.Type.BodyPt, TextWeight.Bold);
         for (var i = 0; i < lines.Count; i++)
         {
             var line = lines[i];
             yield return new Block(
-                TypeScale.LineMm(TypeScale.BodyPt),
-                (sketch, top, _) => sketch.Paragraph(frame.LeftMm, top, [line], TypeScale.BodyPt, weight: TextWeight.Bold))
+                frame.Type.LineMm(frame.Type.BodyPt),
+                (sketch, top, _) => sketch.Paragraph(frame.LeftMm, top, [line], frame.Type.BodyPt, weight: TextWeight.Bold))
             { GapMm = i == 0 ? 4 : 0, StaysWithNext = true };
         }
         var levelsMm = (frame.RoomMm - GutterMm) * LevelsFraction;
-        var left = Items(words["Levels"], [.. offered.Select(l => (l.Number, $"{l.Level.Name}, {words.Dose(l.Level.Dose)}"))], levelsMm);
+        var left = Items(words["Levels"], [.. offered.Select((l, i) => (i + 1, $"{l.Level.Name}, {words.Dose(l.Level.Dose)}"))], levelsMm);
         var right = Items(words["Cues"], [.. task.Cues.Select((cue, i) => (i + 1, cue))], frame.RoomMm - GutterMm - levelsMm);
-        var step = TypeScale.LineMm(TypeScale.SmallPt);
+        var step = frame.Type.LineMm(frame.Type.SmallPt);
         var count = Math.Max(left.Count, right.Count);
         for (var i = 0; i < count; i++)
         {
@@ -42,28 +42,28 @@ internal sealed class ClassSummary(
         }
     }
 
-    private static List<(string Number, string Line)> Items(string heading, IReadOnlyList<(int Number, string Words)> items, double widthMm)
+    private List<(string Number, string Line)> Items(string heading, IReadOnlyList<(int Number, string Words)> items, double widthMm)
     {
         if (items.Count == 0) return [];
         return
         [
             ("", heading),
-            .. items.SelectMany(item => TextMeasure.Lines(item.Words, widthMm - NumberMm, TypeScale.SmallPt)
+            .. items.SelectMany(item => frame.Type.Lines(item.Words, widthMm - NumberMm, frame.Type.SmallPt)
                 .Select((line, at) => (at == 0 ? $"{item.Number}" : " ", line))),
         ];
     }
 
-    private static void Item(Sketch sketch, List<(string Number, string Line)> items, int row, double left, double top)
+    private void Item(Sketch sketch, List<(string Number, string Line)> items, int row, double left, double top)
     {
         if (row >= items.Count) return;
         var (number, line) = items[row];
-        var baseline = top + TypeScale.AscentMm(TypeScale.SmallPt);
+        var baseline = top + TypeScale.AscentMm(frame.Type.SmallPt);
         if (number.Length == 0)
         {
-            sketch.Words(left, baseline, line, TypeScale.SmallPt, Tone.Muted);
+            sketch.Words(left, baseline, line, frame.Type.SmallPt, Tone.Muted);
             return;
         }
-        sketch.Words(left, baseline, number.Trim(), TypeScale.SmallPt, weight: TextWeight.Bold);
-        sketch.Words(left + NumberMm, baseline, line, TypeScale.SmallPt);
+        sketch.Words(left, baseline, number.Trim(), frame.Type.SmallPt, weight: TextWeight.Bold);
+        sketch.Words(left + NumberMm, baseline, line, frame.Type.SmallPt);
     }
 }

@@ -10,15 +10,15 @@ internal static class Headings
 
     public static Block Block(string heading, string hint, PageFrame frame)
     {
-        var width = TextMeasure.WidthMm(heading, TypeScale.BodyPt, TextWeight.Bold);
-        var line = TypeScale.LineMm(TypeScale.BodyPt);
-        var isBeside = width + GapMm + TextMeasure.WidthMm(hint, TypeScale.BodyPt) <= frame.RoomMm;
-        var hints = isBeside ? [hint] : TextMeasure.Lines(hint, frame.RoomMm, TypeScale.BodyPt);
+        var width = frame.Type.WidthMm(heading, frame.Type.BodyPt, TextWeight.Bold);
+        var line = frame.Type.LineMm(frame.Type.BodyPt);
+        var isBeside = width + GapMm + frame.Type.WidthMm(hint, frame.Type.BodyPt) <= frame.RoomMm;
+        var hints = isBeside ? [hint] : frame.Type.Lines(hint, frame.RoomMm, frame.Type.BodyPt);
         return new Block(isBeside ? line : line * (1 + hints.Count), (sketch, top, _) =>
         {
-            sketch.Paragraph(frame.LeftMm, top, [heading], TypeScale.BodyPt, weight: TextWeight.Bold);
+            sketch.Paragraph(frame.LeftMm, top, [heading], frame.Type.BodyPt, weight: TextWeight.Bold);
             sketch.Paragraph(
-                isBeside ? frame.LeftMm + width + GapMm : frame.LeftMm, isBeside ? top : top + line, hints, TypeScale.BodyPt, Tone.Muted);
+                isBeside ? frame.LeftMm + width + GapMm : frame.LeftMm, isBeside ? top : top + line, hints, frame.Type.BodyPt, Tone.Muted);
         })
         { StaysWithNext = true };
     }

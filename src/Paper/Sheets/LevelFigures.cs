@@ -8,14 +8,13 @@ namespace Slantwise.Paper.Sheets;
 /// <summary>The figures of the levels that show a posture, all from one view and at one scale so that they can be compared.</summary>
 internal sealed class LevelFigures
 {
-    /// <summary>The height of a figure with its floor.</summary>
-    public const double HeightMm = 25;
-
     private readonly Dictionary<string, SettledPosture> _settled = new(StringComparer.Ordinal);
     private readonly FigureView _view;
+    private readonly double _heightMm;
 
-    public LevelFigures(IEnumerable<OfferedLevel> offered)
+    public LevelFigures(IEnumerable<OfferedLevel> offered, double heightMm)
     {
+        _heightMm = heightMm;
         foreach (var key in offered.Select(o => o.Level.Posture).OfType<string>())
             if (PostureLibrary.Find(key) is { } posture) _settled.TryAdd(key, posture.Settle());
         _view = PostureFigure.SharedView(_settled.Values);
@@ -28,7 +27,7 @@ internal sealed class LevelFigures
     public IEnumerable<Shape> At(OfferedLevel level, double leftMm, double topMm, double widthMm)
     {
         if (level.Level.Posture is not { } key || !_settled.TryGetValue(key, out var settled)) return [];
-        var box = new FigureOptions(_view, widthMm, HeightMm);
+        var box = new FigureOptions(_view, widthMm, _heightMm);
         var drawn = PostureFigure.Of(settled, box with { StatureMm = PostureFigure.FittingMm([.. _settled.Values], box) }, "");
         return drawn.Scene.Shapes.Select(shape => ShapeMove.By(shape, leftMm, topMm));
     }

@@ -5,7 +5,9 @@ using Slantwise.Records.Tasks;
 
 namespace Slantwise.Paper.Sheets;
 
-/// <summary>A level a pupil may choose, with the sheet's number for it: entries are read back by that number, so it never shifts.</summary>
+/// <summary>
+/// A level a pupil may choose, with the sheet's number for it, by which it is read back. What is printed for a pupil counts from 1 without a gap, in this order.
+/// </summary>
 internal sealed record OfferedLevel(int Number, Level Level)
 {
     /// <summary>What a task offers a pupil on the lesson's day; for no pupil, what the policy leaves.</summary>

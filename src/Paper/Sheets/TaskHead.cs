@@ -8,7 +8,6 @@ namespace Slantwise.Paper.Sheets;
 /// <summary>What a child sees first: the task's name, large, and what to set out to do; then the caution, if there is one.</summary>
 internal sealed class TaskHead(SheetContent content, SheetTask task, int number, PageFrame frame, PaperWords words)
 {
-    private const double LongTitlePt = 20;
     private const double SignMm = 5;
 
     public IEnumerable<Block> Blocks()
@@ -18,17 +17,17 @@ internal sealed class TaskHead(SheetContent content, SheetTask task, int number,
             content.Title == task.Name ? "" : content.Title,
             content.Tasks.Count > 1 ? words.Of("TaskOf", number, content.Tasks.Count) : "",
         }.Where(s => !string.IsNullOrWhiteSpace(s)));
-        foreach (var line in Lines(above, TypeScale.SmallPt, Tone.Muted, TextWeight.Regular, 0)) yield return line;
+        foreach (var line in Lines(above, frame.Type.SmallPt, Tone.Muted, TextWeight.Regular, 0)) yield return line;
 
-        var isLong = TextMeasure.Lines(task.Name, frame.RoomMm, TypeScale.TitlePt, TextWeight.Bold).Count > 1;
-        foreach (var line in Lines(task.Name, isLong ? LongTitlePt : TypeScale.TitlePt, Tone.Ink, TextWeight.Bold, 0.5)) yield return line;
-        foreach (var line in Lines(task.Purpose, TypeScale.LeadPt, Tone.Ink, TextWeight.Regular, 1)) yield return line;
+        var isLong = frame.Type.Lines(task.Name, frame.RoomMm, frame.Type.TitlePt, TextWeight.Bold).Count > 1;
+        foreach (var line in Lines(task.Name, isLong ? frame.Type.LongTitlePt : frame.Type.TitlePt, Tone.Ink, TextWeight.Bold, 0.5)) yield return line;
+        foreach (var line in Lines(task.Purpose, frame.Type.LeadPt, Tone.Ink, TextWeight.Regular, 1)) yield return line;
         foreach (var line in Caution()) yield return line;
     }
 
     private IEnumerable<Block> Lines(string text, double sizePt, Tone tone, TextWeight weight, double gapMm) =>
-        TextMeasure.Lines(text, frame.RoomMm, sizePt, weight).Select((line, i) => new Block(
-            TypeScale.LineMm(sizePt),
+        frame.Type.Lines(text, frame.RoomMm, sizePt, weight).Select((line, i) => new Block(
+            frame.Type.LineMm(sizePt),
             (sketch, top, _) => sketch.Paragraph(frame.LeftMm, top, [line], sizePt, tone, weight))
         {
             GapMm = i == 0 ? gapMm : 0,
@@ -36,12 +35,12 @@ internal sealed class TaskHead(SheetContent content, SheetTask task, int number,
         });
 
     private IEnumerable<Block> Caution() =>
-        TextMeasure.Lines(task.Caution, frame.RoomMm - SignMm - 2.5, TypeScale.BodyPt, TextWeight.Bold).Select((line, i) => new Block(
-            TypeScale.LineMm(TypeScale.BodyPt),
+        frame.Type.Lines(task.Caution, frame.RoomMm - SignMm - 2.5, frame.Type.BodyPt, TextWeight.Bold).Select((line, i) => new Block(
+            frame.Type.LineMm(frame.Type.BodyPt),
             (sketch, top, _) =>
             {
                 if (i == 0) Sign(sketch, top);
-                sketch.Paragraph(frame.LeftMm + SignMm + 2.5, top, [line], TypeScale.BodyPt, Tone.Caution, TextWeight.Bold);
+                sketch.Paragraph(frame.LeftMm + SignMm + 2.5, top, [line], frame.Type.BodyPt, Tone.Caution, TextWeight.Bold);
             })
         {
             GapMm = i == 0 ? 2.5 : 0,

@@ -69,6 +69,10 @@ public sealed record SheetCode(long LessonTag, long PupilTag, bool IsNamed, int 
         return code.SheetVersion > 0 && code.PageNumber > 0 ? code : null;
     }
 
+    /// <summary>Whether a text is made like a sheet's code, of whichever school.</summary>
+    /// <param name="text">Any text.</param>
+    public static bool IsSheets(string text) => Base45.Read(text) is { Length: ByteCount } bytes && (bytes[0] & 0xFE) == Making;
+
     private static ReadOnlySpan<byte> Check(Guid schoolId, byte[] bytes) =>
         HMACSHA256.HashData(schoolId.ToByteArray(), bytes.AsSpan(0, ByteCount - CheckByteCount)).AsSpan(0, CheckByteCount);
 

@@ -17,7 +17,7 @@ public readonly record struct SheetField(SheetFieldKind Kind, int TaskNumber = 0
     {
         SheetFieldKind.Held or SheetFieldKind.NotYet => string.Create(CultureInfo.InvariantCulture, $"Trial-{TaskNumber}-{SetNumber}-{Number}"),
         SheetFieldKind.TeacherMet or SheetFieldKind.TeacherNotMet => string.Create(CultureInfo.InvariantCulture, $"Teacher-{TaskNumber}-{SetNumber}-{Number}"),
-        SheetFieldKind.Level or SheetFieldKind.Predicted or SheetFieldKind.Next => string.Create(CultureInfo.InvariantCulture, $"{Kind}-{TaskNumber}-{SetNumber}"),
+        SheetFieldKind.Level or SheetFieldKind.Predicted or SheetFieldKind.Next or SheetFieldKind.TeacherSet => string.Create(CultureInfo.InvariantCulture, $"{Kind}-{TaskNumber}-{SetNumber}"),
         _ => "",
     };
 

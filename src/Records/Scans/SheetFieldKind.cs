@@ -35,4 +35,10 @@ public enum SheetFieldKind
 
     /// <summary>A cue the teacher saw not met, on the observation sheet; the number is the cue's.</summary>
     TeacherNotMet = 11,
+
+    /// <summary>Whose it is on a sheet without a name, by hand.</summary>
+    Name = 12,
+
+    /// <summary>The set the teacher watched a pupil in, on the observation sheet; the number is the set's. Not printed on a sheet with one set.</summary>
+    TeacherSet = 13,
 }

@@ -1,3 +1,5 @@
+using Slantwise.Records.Scans.Pictures;
+
 namespace Slantwise.Records.Schools;
 
 /// <summary>A school, the outermost owner of everything we keep: every other record carries its id.</summary>
@@ -11,4 +13,7 @@ public sealed record School
 
     /// <summary>What this school allows, before any pupil is looked at.</summary>
     public SafetyPolicy Policy { get; init; } = new();
+
+    /// <summary>Which pictures of sheets this school keeps.</summary>
+    public PictureKeeping Pictures { get; init; } = new();
 }

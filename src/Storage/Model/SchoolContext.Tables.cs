@@ -1,6 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Scans;
+using Slantwise.Records.Scans.Pictures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -15,6 +17,7 @@ internal abstract partial class SchoolContext
         {
             school.ToTable("schools").HasKey(s => s.Id);
             school.ComplexProperty(s => s.Policy);
+            school.ComplexProperty(s => s.Pictures);
         });
         model.Entity<SchoolClass>(schoolClass =>
         {
@@ -56,6 +59,11 @@ internal abstract partial class SchoolContext
             version.ToTable("sheet_versions").HasKey(v => new { v.SchoolId, v.SheetId, v.Version });
             Belongs<SheetVersion, Sheet>(version, nameof(SheetVersion.SheetId));
         });
+        model.Entity<PrintedLayout>(layout =>
+        {
+            layout.ToTable("printed_layouts").HasKey(l => new { l.SchoolId, l.Tag });
+            layout.HasOne<School>().WithMany().HasForeignKey(l => l.SchoolId).OnDelete(DeleteBehavior.Restrict);
+        });
         model.Entity<Lesson>(lesson =>
         {
             lesson.ToTable("lessons").HasKey(l => new { l.SchoolId, l.Id });
@@ -72,6 +80,24 @@ internal abstract partial class SchoolContext
             entry.HasIndex(e => new { e.SchoolId, e.LessonId, e.ReceivedOrder }).IsUnique();
             Belongs<EntryRow, Lesson>(entry, nameof(EntryRow.LessonId));
             Belongs<EntryRow, Pupil>(entry, nameof(EntryRow.PupilId));
+        });
+        model.Entity<ScanRow>(scan =>
+        {
+            scan.ToTable("scans").HasKey(s => new { s.SchoolId, s.Id });
+            scan.HasIndex(s => new { s.SchoolId, s.LessonId });
+            Belongs<ScanRow, Lesson>(scan, nameof(ScanRow.LessonId));
+            Belongs<ScanRow, Pupil>(scan, nameof(ScanRow.PupilId));
+        });
+        model.Entity<ScanPicture>(picture =>
+        {
+            picture.ToTable("scan_pictures").HasKey(p => new { p.SchoolId, p.ScanId, p.PictureKey });
+            Belongs<ScanPicture, ScanRow>(picture, nameof(ScanPicture.ScanId));
+        });
+        model.Entity<KeptPicture>(picture =>
+        {
+            picture.ToTable("pictures").HasKey(p => new { p.SchoolId, p.LessonId, p.PupilId, p.FieldKey });
+            Belongs<KeptPicture, Lesson>(picture, nameof(KeptPicture.LessonId));
+            Belongs<KeptPicture, Pupil>(picture, nameof(KeptPicture.PupilId));
         });
         ColumnNames.Apply(model.Model);
     }

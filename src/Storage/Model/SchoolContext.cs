@@ -1,6 +1,8 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Scans;
+using Slantwise.Records.Scans.Pictures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -18,8 +20,12 @@ internal abstract partial class SchoolContext(DbContextOptions options) : DbCont
     public DbSet<MovementTask> Tasks => Set<MovementTask>();
     public DbSet<Sheet> Sheets => Set<Sheet>();
     public DbSet<SheetVersion> SheetVersions => Set<SheetVersion>();
+    public DbSet<PrintedLayout> PrintedLayouts => Set<PrintedLayout>();
     public DbSet<Lesson> Lessons => Set<Lesson>();
     public DbSet<EntryRow> Entries => Set<EntryRow>();
+    public DbSet<ScanRow> Scans => Set<ScanRow>();
+    public DbSet<ScanPicture> ScanPictures => Set<ScanPicture>();
+    public DbSet<KeptPicture> Pictures => Set<KeptPicture>();
 
     /// <summary>Why the database refused a row; none for any other failure.</summary>
     public abstract Refusal? RefusalOf(DbException error);

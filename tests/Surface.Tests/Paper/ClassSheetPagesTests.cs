@@ -25,18 +25,19 @@ public class ClassSheetPagesTests
     }
 
     [Fact]
-    public void Of_RestrictedPupil_ShowsNumbersAndNoReason()
+    public void Of_RestrictedPupil_ShowsWhichLevelsTheOwnNumbersAreAndNoReason()
     {
         var record = PaperLessons.Of(4, PaperLessons.Tripod);
         record = record.WithRestriction(record.Pupils[2], BodyDemand.Inversion);
         var page = Assert.Single(ClassSheetPages.Of(record, A4));
         Assert.Single(page.Words(), w => w == "1 2 3");
+        Assert.Contains("Own 1, 2, 3", page.Words());
         Assert.DoesNotContain("nversion", page.Run());
     }
 
     [Fact]
     public void Of_NobodyRestricted_HasNoSuchColumn() =>
-        Assert.DoesNotContain("Offered", ClassSheetPages.Of(PaperLessons.Of(4, PaperLessons.Tripod), A4)[0].Words());
+        Assert.DoesNotContain("Own 1, 2, 3", ClassSheetPages.Of(PaperLessons.Of(4, PaperLessons.Tripod), A4)[0].Words());
 
     [Fact]
     public void Of_ThreeTasks_NamesTheTaskBesideTheNumbers()

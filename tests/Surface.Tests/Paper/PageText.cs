@@ -16,10 +16,19 @@ internal static class PageText
 
     public static (double Left, double Top, double Right, double Bottom) Room(this Text text)
     {
-        var width = TextMeasure.WidthMm(text.Content, text.SizePt, text.Weight);
+        var width = TextMeasure.WidthMm(text.Content, text.SizePt, text.Weight, text.Spacing);
         var left = text.XMm - text.Anchor switch { TextAnchor.Middle => width / 2, TextAnchor.End => width, _ => 0 };
         var size = text.SizePt * MmPerPt;
         return (left, text.BaselineMm - TextMeasure.AscentFraction * size, left + width, text.BaselineMm + TextMeasure.DescentFraction * size);
+    }
+
+    /// <summary>The room of its ink, for digits and words without accents or tails as well as for those with.</summary>
+    public static (double Left, double Top, double Right, double Bottom) InkRoom(this Text text)
+    {
+        var (left, _, right, _) = text.Room();
+        var size = text.SizePt * MmPerPt;
+        var hasTails = text.Content.Any(c => "gjpqy,;()ç".Contains(c));
+        return (left, text.BaselineMm - 0.75 * size, right, text.BaselineMm + (hasTails ? 0.22 : 0.01) * size);
     }
 
     /// <summary>A line a text: place in millimetres, size, weight and words, top to bottom.</summary>

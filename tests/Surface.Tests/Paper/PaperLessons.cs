@@ -1,3 +1,5 @@
+using Slantwise.Engines.Drawing;
+using Slantwise.Paper;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
@@ -61,6 +63,9 @@ internal static class PaperLessons
     };
 
     public static LessonRecord Of(int pupilCount, params SheetTask[] tasks) => Of(pupilCount, new SheetContent { Title = "Balance", Tasks = tasks });
+
+    /// <summary>What is printed on the task sheets' pages.</summary>
+    public static IReadOnlyList<Scene> Pages(LessonRecord record, PaperOptions options) => [.. TaskSheetPages.Of(record, options).Select(p => p.Scene)];
 
     public static LessonRecord WithRestriction(this LessonRecord record, Pupil pupil, BodyDemand without) => record with
     {

@@ -19,7 +19,7 @@ public sealed partial class PdfWriterTests
     [InlineData(PaperSize.Letter, 215.9, 279.4)]
     public void Write_PaperSize_IsExact(PaperSize size, double widthMm, double heightMm)
     {
-        using var file = new PrintedFile(TaskSheetPages.Of(PaperLessons.Of(1, PaperLessons.OneFoot), new PaperOptions(size, En)));
+        using var file = new PrintedFile(PaperLessons.Pages(PaperLessons.Of(1, PaperLessons.OneFoot), new PaperOptions(size, En)));
         using (var pdf = PdfDocument.Open(file.Name))
         {
             Assert.InRange(pdf.GetPage(1).Width * MmPerPt, widthMm - 0.1, widthMm + 0.1);
@@ -33,7 +33,7 @@ public sealed partial class PdfWriterTests
     [Fact]
     public void Write_Fonts_AreOurTwoEmbedded()
     {
-        using var file = new PrintedFile(TaskSheetPages.Of(PaperLessons.Of(2, PaperLessons.OneFoot), new PaperOptions(PaperSize.A4, En)));
+        using var file = new PrintedFile(PaperLessons.Pages(PaperLessons.Of(2, PaperLessons.OneFoot), new PaperOptions(PaperSize.A4, En)));
         var fonts = Tool.Run("pdffonts", file.Name).Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(2).ToList();
         Assert.Equal(2, fonts.Count);
         // The columns after the encoding: embedded, subset, with a map to Unicode.
@@ -44,7 +44,7 @@ public sealed partial class PdfWriterTests
     public void Write_TitleAndLanguage_AreDeclared()
     {
         using var file = new PrintedFile(
-            TaskSheetPages.Of(PaperLessons.Of(1, PaperLessons.OneFoot), new PaperOptions(PaperSize.A4, En)), CultureInfo.GetCultureInfo("es"));
+            PaperLessons.Pages(PaperLessons.Of(1, PaperLessons.OneFoot), new PaperOptions(PaperSize.A4, En)), CultureInfo.GetCultureInfo("es"));
         using var pdf = PdfDocument.Open(file.Name);
         Assert.Equal("Balance 2, 5B", pdf.Information.Title);
         Assert.True(pdf.Structure.Catalog.CatalogDictionary.TryGet(NameToken.Create("Lang"), out StringToken language));
@@ -56,14 +56,14 @@ public sealed partial class PdfWriterTests
     {
         var record = PaperLessons.Of(30, PaperLessons.OneFoot, PaperLessons.Rope);
         using var file = new PrintedFile(
-            [.. TaskSheetPages.Of(record, new PaperOptions(PaperSize.A4, En)), .. ClassSheetPages.Of(record, new PaperOptions(PaperSize.A4, En))]);
+            [.. PaperLessons.Pages(record, new PaperOptions(PaperSize.A4, En)), .. ClassSheetPages.Of(record, new PaperOptions(PaperSize.A4, En))]);
         Assert.Contains("No syntax or stream encoding errors found", Tool.Run("qpdf", "--check", file.Name));
     }
 
     [Fact]
     public void Write_Text_ReadsBackWithAccents()
     {
-        using var file = new PrintedFile(TaskSheetPages.Of(
+        using var file = new PrintedFile(PaperLessons.Pages(
             PaperLessons.Of(30, PaperLessons.OneFoot), new PaperOptions(PaperSize.A4, CultureInfo.GetCultureInfo("es"))));
         var text = Tool.Run("pdftotext", file.Name, "-");
         Assert.Contains("Łukasz", text);
@@ -76,7 +76,7 @@ public sealed partial class PdfWriterTests
     [Fact]
     public void Write_Boxes_LieWhereTheSceneSays()
     {
-        var page = TaskSheetPages.Of(PaperLessons.Of(1, PaperLessons.OneFoot), new PaperOptions(PaperSize.A4, En))[0];
+        var page = PaperLessons.Pages(PaperLessons.Of(1, PaperLessons.OneFoot), new PaperOptions(PaperSize.A4, En))[0];
         using var file = new PrintedFile([page]);
         Tool.Run("pdftoppm", "-r", "300", "-gray", "-singlefile", file.Name, file.Beside("page"));
         var image = GreyPage.Read(file.Beside("page.pgm"), 300);

@@ -56,7 +56,9 @@ public sealed class ResultsSession
     public ResultsGrid GridOf(Pupil pupil)
     {
         if (_grids.TryGetValue(pupil.Id, out var grid)) return grid;
-        grid = new(Sheet, pupil, _language);
+        // Levels go by the numbers on the pupil's own paper, which count what is offered without a gap.
+        var restrictions = Record.Restrictions.Where(r => r.PupilId == pupil.Id).ToList();
+        grid = new(Offer.InOwnOrder(Sheet, Record.School.Policy, restrictions, Record.Lesson.Date), pupil, _language);
         foreach (var task in _timedTasks) grid.SetTimed(task, true);
         grid.Take(CurrentOf(pupil));
         return _grids[pupil.Id] = grid;

@@ -1,0 +1,12 @@
+namespace Slantwise.Records.Scans.Pictures;
+
+/// <summary>A picture of a scan that is kept with it, until the scan is done.</summary>
+/// <param name="SchoolId">The owning school.</param>
+/// <param name="ScanId">The scan.</param>
+/// <param name="PictureKey">An item's key, a written field's, or <see cref="Photo"/>.</param>
+/// <param name="Bytes">A PNG in grey; the photo a JPEG in grey.</param>
+public sealed record ScanPicture(Guid SchoolId, Guid ScanId, string PictureKey, byte[] Bytes)
+{
+    /// <summary>The key of the whole page.</summary>
+    public const string Photo = "Photo";
+}
