@@ -14,14 +14,17 @@ internal sealed class FieldZones
     private const double UpToMm = 2.3;
     private const double FirstBinMm = -4.5;
 
-    private FieldZones(int[] inside, bool[] isInside, (int, int)[] around, (int, int)[] bins) =>
-        (Inside, IsInside, Around, Bins) = (inside, isInside, around, bins);
+    private FieldZones(int[] inside, bool[] isInside, (int, int)[] line, (int, int)[] around, (int, int)[] bins) =>
+        (Inside, IsInside, Line, Around, Bins) = (inside, isInside, line, around, bins);
 
     /// <summary>Pixels inside, the outline and what blur makes of it left out.</summary>
     public int[] Inside { get; }
 
     /// <summary>The same, by pixel.</summary>
     public bool[] IsInside { get; }
+
+    /// <summary>Pixels between the two, on the outline, and the direction of each.</summary>
+    public (int Pixel, int Sector)[] Line { get; }
 
     /// <summary>Pixels outside, and the direction of each.</summary>
     public (int Pixel, int Sector)[] Around { get; }
@@ -39,7 +42,7 @@ internal sealed class FieldZones
     {
         var (width, height) = (FieldPatch.Side(field.WidthMm + 2 * MarginMm), FieldPatch.Side(field.HeightMm + 2 * MarginMm));
         var (inside, isInside, around) = (new List<int>(), new bool[width * height], new List<(int, int)>());
-        var bins = new List<(int Pixel, int Bin)>();
+        var (line, bins) = (new List<(int, int)>(), new List<(int Pixel, int Bin)>());
         for (var y = 0; y < height; y++)
         {
             for (var x = 0; x < width; x++)
@@ -51,11 +54,12 @@ internal sealed class FieldZones
                 isInside[pixel] = outMm < -outlineMm;
                 var isAround = outMm > outlineMm && outMm < UpToMm;
                 if (isAround || isInside[pixel]) bins.Add((pixel, Math.Clamp((int)((outMm - FirstBinMm) * FieldPatch.PxPerMm), 0, BinCount - 1)));
-                if (isAround)
-                    around.Add((pixel, (int)((Math.Atan2(yMm, xMm) + Math.PI) / (2 * Math.PI) * SectorCount) % SectorCount));
+                if (outMm >= UpToMm || isInside[pixel]) continue;
+                var sector = (int)((Math.Atan2(yMm, xMm) + Math.PI) / (2 * Math.PI) * SectorCount) % SectorCount;
+                (isAround ? around : line).Add((pixel, sector));
             }
         }
-        return new([.. inside], isInside, [.. around], [.. bins.OrderBy(b => b.Bin)]);
+        return new([.. inside], isInside, [.. line], [.. around], [.. bins.OrderBy(b => b.Bin)]);
     }
 
     // How far a place is outside of the outline, less than 0 inside; for an ellipse to the first order, which is exact on it and for circles nearly so.

@@ -55,6 +55,8 @@ internal sealed class FormFinder(SheetLayout layout, GreyImage image, CodeSighti
         var level = _levels.With(guess.Flat.Scale(xMm, yMm), ReadPxPerMm);
         if (new AnchorPlacing(layout, _pose).Of(level, guess) is not { } placed) return (PageFault.NotFound, null);
         var pxPerMm = placed.Map.ScaleAt(xMm, yMm);
+        // Squares that do not belong together can make a map that folds over.
+        if (!(pxPerMm > 0 && pxPerMm < Math.Max(image.WidthPx, image.HeightPx))) return (PageFault.NotFound, null);
         var place = new FormPlace(placed.Map, placed.Anchors, pxPerMm, level, PaperWhite.Of(_levels, layout, pxPerMm));
         if (pxPerMm < LeastPxPerMm) return (PageFault.TooSmall, place);
         if (IsCutOff(place.Map)) return (PageFault.CutOff, place);

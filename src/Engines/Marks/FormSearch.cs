@@ -10,6 +10,7 @@ namespace Slantwise.Engines.Marks;
 internal sealed class FormSearch
 {
     private const int GuessesAtMost = 40_000;
+    private const long LooksAtMost = 20_000_000;
     private const int SquaresAtMost = 2_000;
     private const int KeptAtMost = 3;
 
@@ -19,6 +20,7 @@ internal sealed class FormSearch
     private readonly double _cellPx;
     private readonly List<FormGuess> _kept = [];
     private int _guessCount;
+    private long _lookCount;
 
     public FormSearch(SheetLayout layout, IEnumerable<DarkSquare> squares, double cellPx)
     {
@@ -53,7 +55,7 @@ internal sealed class FormSearch
             var hollow = Array.FindIndex(corners, i => _layout.Anchors[i].IsHollow);
             var first = hollow >= 0 ? hollow : Math.Max(0, (Array.FindIndex(corners, i => i >= 4) + 2) % 4);
             foreach (var seed in _squares.Where(s => s.IsHollow == _layout.Anchors[corners[first]].IsHollow))
-                if (!TryFrom(corners, first, seed, pose)) return _kept;
+                if (_lookCount > LooksAtMost || !TryFrom(corners, first, seed, pose)) return _kept;
             if (IsDone()) break;
         }
         return _kept;
@@ -73,6 +75,7 @@ internal sealed class FormSearch
             foreach (var other in others)
             {
                 if (!IsCorner(seed, one, other)) continue;
+                if (_lookCount > LooksAtMost) return false;
                 // A parallelogram is the first idea of the fourth corner.
                 var at = new PixelPoint(one.XPx + other.XPx - seed.XPx, one.YPx + other.YPx - seed.YPx);
                 var reachPx = .3 * double.Hypot(one.XPx - other.XPx, one.YPx - other.YPx);
@@ -89,7 +92,7 @@ internal sealed class FormSearch
     // False once enough was tried: a picture of nothing but squares must not take for ever.
     private bool Try(int[] corners, ReadOnlySpan<DarkSquare> four, Func<FormGuess, bool> isWanted)
     {
-        if (_guessCount++ >= GuessesAtMost) return false;
+        if (_guessCount++ >= GuessesAtMost || _lookCount > LooksAtMost) return false;
         Span<PlacedPoint> points = stackalloc PlacedPoint[4];
         for (var i = 0; i < 4; i++) points[i] = new(_layout.Anchors[corners[i]].XMm, _layout.Anchors[corners[i]].YMm, four[i].XPx, four[i].YPx);
         if (FormGuess.Of(_layout, points, _grid, _cellPx) is not { } guess || guess.Score < .45 * _layout.Anchors.Count || !isWanted(guess)) return true;
@@ -142,6 +145,7 @@ internal sealed class FormSearch
     {
         var lengthPx = double.Hypot(other.XMm - start.XMm, other.YMm - start.YMm) * scale;
         var sidePx = other.SizeMm * scale;
+        _lookCount += _squares.Count;
         return [.. _squares.Where(s => s != seed && s.IsHollow == other.IsHollow && s.SidePx > .45 * sidePx && s.SidePx < 2.2 * sidePx)
             .Select(s => (Square: s, Fraction: double.Hypot(s.XPx - seed.XPx, s.YPx - seed.YPx) / lengthPx))
             .Where(s => s.Fraction is > .5 and < 2).OrderBy(s => Math.Abs(Math.Log(s.Fraction))).Take(40).Select(s => s.Square)];
@@ -153,7 +157,10 @@ internal sealed class FormSearch
         return ax * by - ay * bx > .75 * double.Hypot(ax, ay) * double.Hypot(bx, by);
     }
 
-    private static List<DarkSquare> Closest(IEnumerable<DarkSquare> squares, PixelPoint at, double reachPx, int most) =>
-        [.. squares.Select(s => (Square: s, Off: double.Hypot(s.XPx - at.XPx, s.YPx - at.YPx))).Where(s => s.Off < reachPx)
+    private List<DarkSquare> Closest(IEnumerable<DarkSquare> squares, PixelPoint at, double reachPx, int most)
+    {
+        _lookCount += _squares.Count;
+        return [.. squares.Select(s => (Square: s, Off: double.Hypot(s.XPx - at.XPx, s.YPx - at.YPx))).Where(s => s.Off < reachPx)
             .OrderBy(s => s.Off).Take(most).Select(s => s.Square)];
+    }
 }

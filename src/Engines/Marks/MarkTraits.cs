@@ -17,7 +17,8 @@ namespace Slantwise.Engines.Marks;
 /// <param name="WhiteFraction">Paper around it, 1 for white as white can be.</param>
 /// <param name="PageContrastFraction">How much darker than paper solid print is on this page.</param>
 /// <param name="PxPerMm">Pixels of the picture a millimetre of the form.</param>
+/// <param name="NearestFraction">How near ink comes to the field's middle: 0 at it, 1 at the outline or with no ink. What pokes in from outside stays far from it.</param>
 public sealed record MarkTraits(
     string Key, double InkFraction, double MeanDarknessFraction, double UpperDarknessFraction, double PageOutlineFraction, double OutlineSeenFraction,
     double StrokeMm, double SharpnessFraction, double SpreadMm, double AroundFraction, double GroupFraction, double GrainFraction, double WhiteFraction,
-    double PageContrastFraction, double PxPerMm);
+    double PageContrastFraction, double PxPerMm, double NearestFraction = 0);

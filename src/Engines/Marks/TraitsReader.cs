@@ -8,6 +8,9 @@ internal sealed class TraitsReader
     private const double LeastInkFraction = .09;
     private const double NeighbourMm = .5;
     private const int AroundLeastCount = 4;
+    private const double RingOfRimFraction = 1.4;
+    private const int NearestStepCount = 25;
+    private const int NearestLeastCount = 6;
 
     private readonly SheetLayout _layout;
     private readonly FormPlace _place;
@@ -50,12 +53,14 @@ internal sealed class TraitsReader
         var lines = Enumerable.Range(0, _fields.Length).Select(LineDarkness).ToArray();
         var outline = Median(lines.Where((_, i) => _place.IsAgreed[i]).Select(l => (double)l.Order().ElementAt(l.Length / 2)), double.NaN);
         if (double.IsNaN(outline)) outline = .5;
+        var rims = Enumerable.Range(0, _fields.Length).Select(Rim).ToArray();
+        var rim = Median(rims.Where((_, i) => _place.IsAgreed[i]).SelectMany(r => r), 1);
         var traits = new MarkTraits[_fields.Length];
-        for (var i = 0; i < traits.Length; i++) traits[i] = One(i, lines[i], Math.Max(outline, .05));
+        for (var i = 0; i < traits.Length; i++) traits[i] = One(i, lines[i], Math.Max(outline, .05), rims[i], Math.Max(rim, .02));
         return WithGroups(traits);
     }
 
-    private MarkTraits One(int i, float[] line, double outline)
+    private MarkTraits One(int i, float[] line, double outline, double[] rim, double usualRim)
     {
         var (zones, patch) = (_zones[i], _fields[i].Patch);
         var ink = (float)Math.Max(LeastInkFraction, InkOfOutlineFraction * outline);
@@ -70,7 +75,7 @@ internal sealed class TraitsReader
         var count = Math.Max(1, zones.Inside.Length);
         return new(_layout.Fields[i].Key, (double)strokes.Count / count, sum / count, zones.Inside.Length == 0 ? 0 : inside.Below(.97), outline,
             line.Count(d => d > .5 * outline) / (double)line.Length, strokes.LongestMm, Steepest(patch, zones) / outline, strokes.SpreadMm,
-            Around(i, ink), 1, _fields[i].GrainFraction, Math.Clamp(_fields[i].WhiteGrey / 255, 0, 1), _solidFraction, _place.PxPerMm);
+            Around(i, ink, rim, usualRim), 1, _fields[i].GrainFraction, Math.Clamp(_fields[i].WhiteGrey / 255, 0, 1), _solidFraction, _place.PxPerMm, Nearest(i, ink));
     }
 
     // The change that 3 % of the inside exceed, across four pixels.
@@ -87,14 +92,48 @@ internal sealed class TraitsReader
         return double.IsNaN(steepest) ? 0 : Math.Max(0, steepest);
     }
 
-    private double Around(int i, float ink)
+    // How far from the middle so much ink has been met that it is no speck of noise.
+    private double Nearest(int i, float ink)
+    {
+        var (patch, field) = (_fields[i].Patch, _layout.Fields[i]);
+        Span<int> counts = stackalloc int[NearestStepCount];
+        var (middleX, middleY) = patch.Pixel(0, 0);
+        foreach (var pixel in _zones[i].Inside)
+        {
+            if (patch.Values[pixel] <= ink) continue;
+            var x = (pixel % patch.Width - middleX) / (field.WidthMm / 2 * FieldPatch.PxPerMm);
+            var y = (pixel / patch.Width - middleY) / (field.HeightMm / 2 * FieldPatch.PxPerMm);
+            var outward = field.IsRound ? double.Hypot(x, y) : Math.Max(Math.Abs(x), Math.Abs(y));
+            counts[Math.Min(NearestStepCount - 1, (int)(outward * NearestStepCount))]++;
+        }
+        var met = 0;
+        for (var step = 0; step < counts.Length; step++)
+            if ((met += counts[step]) >= NearestLeastCount) return step / (double)NearestStepCount;
+        return 1;
+    }
+
+    // A ring may lie beside the outline or on it, where it makes it darker than outlines of this page are.
+    private double Around(int i, float ink, double[] rim, double usualRim)
     {
         Span<int> counts = stackalloc int[FieldZones.SectorCount];
         foreach (var (pixel, sector) in _zones[i].Around)
             if (!_hidden[i][pixel] && _fields[i].Patch.Values[pixel] > ink) counts[sector]++;
         var inked = 0;
-        foreach (var count in counts) if (count >= AroundLeastCount) inked++;
+        for (var sector = 0; sector < counts.Length; sector++) if (counts[sector] >= AroundLeastCount || rim[sector] > RingOfRimFraction * usualRim) inked++;
         return inked / (double)FieldZones.SectorCount;
+    }
+
+    // How dark the outline and what blur makes of it are in each direction.
+    private double[] Rim(int i)
+    {
+        var (sums, counts) = (new double[FieldZones.SectorCount], new int[FieldZones.SectorCount]);
+        foreach (var (pixel, sector) in _zones[i].Line)
+        {
+            sums[sector] += _fields[i].Patch.Values[pixel];
+            counts[sector]++;
+        }
+        for (var sector = 0; sector < sums.Length; sector++) sums[sector] /= Math.Max(1, counts[sector]);
+        return sums;
     }
 
     // The darkest across the line at each of its places.

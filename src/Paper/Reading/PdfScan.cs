@@ -16,6 +16,8 @@ internal sealed class PdfScan : IDisposable
     // A scanner's page is one picture from edge to edge; a smaller one is a logo.
     private const double WholePageFraction = 0.6;
 
+    private const long BytesAPixel = 4;
+
     private readonly byte[] _bytes;
     private readonly ReadingLimits _limits;
     private readonly PdfDocument _document;
@@ -30,7 +32,12 @@ internal sealed class PdfScan : IDisposable
     {
         try
         {
-            var document = PdfDocument.Open(bytes, new ParsingOptions { UseLenientParsing = true, SkipMissingFonts = true });
+            var document = PdfDocument.Open(bytes, new ParsingOptions
+            {
+                UseLenientParsing = true,
+                SkipMissingFonts = true,
+                FilterProvider = new CappedFilters(BytesAPixel * limits.MaxPixelCount),
+            });
             if (document.NumberOfPages > 0) return (new PdfScan(bytes, document, limits), null);
             document.Dispose();
             return (null, new ScanRemark(ScanRemarkKind.FileDamaged));

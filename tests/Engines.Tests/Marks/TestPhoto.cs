@@ -49,15 +49,15 @@ internal sealed record TestPhoto(int WidthPx, int HeightPx)
     public PixelPoint TrueAt(double xMm, double yMm)
     {
         var flat = Flat();
-        if (Bend is null) return flat.At(xMm, yMm);
         // What is seen at (u, v) of a flat page is the place (u, v) + bend(u, v): turned round by a fixed point.
         var (u, v) = (xMm, yMm);
         for (var i = 0; i < 50; i++)
         {
-            var (dx, dy) = Bend(u, v);
+            var (dx, dy) = Bend?.Invoke(u, v) ?? (0, 0);
             (u, v) = (xMm - dx, yMm - dy);
         }
-        return flat.At(u, v);
+        var (x, y) = flat.At(u, v);
+        return new(x, y);
     }
 
     public CodeSighting Code(CodePlace code, double offPx = .4)
@@ -75,7 +75,7 @@ internal sealed record TestPhoto(int WidthPx, int HeightPx)
     private float[] Seen(IReadOnlyList<(PaperRaster Paper, TestPhoto Place)> papers)
     {
         var values = new float[WidthPx * HeightPx];
-        var backs = papers.Select(p => p.Place.Flat().Back()!).ToArray();
+        var backs = papers.Select(p => p.Place.Flat().Back()).ToArray();
         Parallel.For(0, HeightPx, y =>
         {
             for (var x = 0; x < WidthPx; x++)
@@ -87,8 +87,8 @@ internal sealed record TestPhoto(int WidthPx, int HeightPx)
                     for (var i = 0; i < papers.Count && dark < 0; i++)
                     {
                         var at = backs[i].At(x + .25 + .5 * (k % 2), y + .25 + .5 * (k / 2));
-                        var (dx, dy) = papers[i].Place.Bend?.Invoke(at.XPx, at.YPx) ?? (0, 0);
-                        dark = DarkAt(papers[i].Paper, at.XPx + dx, at.YPx + dy);
+                        var (dx, dy) = papers[i].Place.Bend?.Invoke(at.X, at.Y) ?? (0, 0);
+                        dark = DarkAt(papers[i].Paper, at.X + dx, at.Y + dy);
                     }
                     sum += dark < 0 ? DeskGrey : 250 * (1 - .88 * dark) * light;
                 }
@@ -98,11 +98,7 @@ internal sealed record TestPhoto(int WidthPx, int HeightPx)
         return values;
     }
 
-    private Homography Flat()
-    {
-        (double X, double Y)[] form = [(0, 0), (WidthMm, 0), (WidthMm, HeightMm), (0, HeightMm)];
-        return Homography.Of(form.Zip(Corners, (f, c) => new PlacedPoint(f.X, f.Y, c.XPx, c.YPx)).ToArray())!;
-    }
+    private QuadMap Flat() => QuadMap.Of(WidthMm, HeightMm, Corners);
 
     private static double DarkAt(PaperRaster paper, double xMm, double yMm)
     {

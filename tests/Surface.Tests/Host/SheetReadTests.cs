@@ -77,6 +77,28 @@ public sealed class SheetReadTests(DemoFolder demo)
     }
 
     [Fact]
+    public async Task Read_TheTeachersObservationSheet_ChecksItsRowsPupils()
+    {
+        using var folder = await demo.CopyAsync();
+        var lessonId = await LessonOfDemo.PrepareAsync(folder);
+        var print = await HostProgram.RunAsync("sheet", "print", "--kind", "observation", "--lesson", "latest", "-o", folder.At("sheets.pdf"), "--data", folder.FullPath);
+        Assert.True(print.ExitCode == 0, print.Error);
+        var form = (await FormsAsync(folder, Pages(folder, count: 1)))[0];
+        string[] marks = ["TeacherSet-1-1-2", "TeacherMet-1-1-1", "TeacherNotMet-1-1-2", "TeacherMet-1-2-1"];
+        Mark(form.File, form.Layout, marks, new Random(1));
+
+        var read = (await ReadAsync(folder, [form.File])).Json()["pages"]![0]!["forms"]![0]!;
+        Assert.True(read["isObservation"]!.GetValue<bool>());
+        // Whose set was watched in the second row nobody marked.
+        Assert.Equal(["TeacherSet-1-2-0"], read["review"]!.AsArray().Select(r => r!.GetValue<string>()));
+        await using var store = await LessonOfDemo.OpenAsync(folder);
+        var record = await LessonOfDemo.LoadAsync(store, lessonId);
+        var first = record.Pupils.OrderBy(p => p.Label, StringComparer.Create(System.Globalization.CultureInfo.InvariantCulture, true)).First();
+        Assert.Equal([(first.Id, 2, new TeacherCheck(1, true, true)), (first.Id, 2, new TeacherCheck(2, false, true))],
+            record.Entries.Select(e => (e.PupilId!.Value, e.SetNumber!.Value, (TeacherCheck)e.Fact)));
+    }
+
+    [Fact]
     public async Task Read_FilesThatAreNone_AreSaidAndTheOthersRead()
     {
         using var folder = await demo.CopyAsync();

@@ -80,7 +80,13 @@ internal sealed record ScanMaking(Scan Scan, bool IsKept, LessonRecord? Record, 
     private static async Task<ScanMaking> ReadAsync(Scan scan, ReadPage page, ReadForm form, IntakeContext context, LessonRecord record, CancellationToken cancel)
     {
         var printed = scan.SheetVersion is { } version ? await context.VersionAsync(record.Lesson, version, cancel) : null;
-        var fault = form.Layout is null ? ScanRemarkKind.LayoutUnknown : FaultOf(form.Reading.Fault);
+        // A page of long words may have nothing to mark, and then nothing to trust.
+        var fault = form.Layout switch
+        {
+            null => ScanRemarkKind.LayoutUnknown,
+            { Fields.Count: 0 } => 0,
+            _ => FaultOf(form.Reading.Fault),
+        };
         if (fault != 0) return new ScanMaking(scan with { Remarks = [.. scan.Remarks, new ScanRemark(fault)] }, true, record, printed);
         if (printed is null) return new ScanMaking(scan, true, record, null);
         var items = ScanItems.Of(form.Layout!, form.Reading.Fields, printed.Content).Concat(Seconds(page, form));

@@ -32,7 +32,7 @@ public sealed class PdfScanTests
     }
 
     [Fact]
-    public async Task Read_FlatePages_InGreyColourAndBlackAndWhite_AreRead()
+    public async Task Read_FlatePages_AreReadInGreyColourAndBlack()
     {
         using var page = Page(1, "Held-1-2-3");
         var pixels = page.GetPixelSpan().ToArray();
@@ -105,6 +105,26 @@ public sealed class PdfScanTests
     {
         var page = Assert.Single(await ReadAsync(Encoding.ASCII.GetBytes(text)));
         Assert.NotNull(page.Problem);
+    }
+
+    [Fact]
+    public async Task Read_PdfNestedWithoutEnd_IsSaid()
+    {
+        var text = "%PDF-1.4\n1 0 obj\n<</Type/Catalog/Pages 2 0 R/Z " + new string('[', 100_000) + ">>endobj\ntrailer<</Root 1 0 R>>";
+        Assert.NotNull(Assert.Single(await ReadAsync(Encoding.ASCII.GetBytes(text))).Problem);
+    }
+
+    // Forty million zeros for a picture that says it has a hundred pixels.
+    [Fact]
+    public async Task Read_PictureThatUnpacksToMoreThanItShould_IsNotUnpacked()
+    {
+        var bomb = Packed(new byte[40_000_000]);
+        Assert.InRange(bomb.Length, 1, 400_000);
+        var limits = new ReadingLimits { MaxPixelCount = 1_000_000 };
+        var before = GC.GetTotalAllocatedBytes();
+        var page = Assert.Single(await ReadAsync(PdfOf(new Image(bomb, 10, 10, "FlateDecode")), limits));
+        Assert.NotNull(page.Problem);
+        Assert.InRange(GC.GetTotalAllocatedBytes() - before, 0, 30_000_000);
     }
 
     internal static byte[] Packed(byte[] bytes)
