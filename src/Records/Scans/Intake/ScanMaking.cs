@@ -81,7 +81,7 @@ internal sealed record ScanMaking(Scan Scan, bool IsKept, LessonRecord? Record, 
     {
         var printed = scan.SheetVersion is { } version ? await context.VersionAsync(record.Lesson, version, cancel) : null;
         // A page of long words may have nothing to mark, and then nothing to trust.
-        var fault = form.Layout switch
+        ScanRemarkKind fault = form.Layout switch
         {
             null => ScanRemarkKind.LayoutUnknown,
             { Fields.Count: 0 } => 0,
