@@ -40,6 +40,7 @@ public sealed class PileText
         var remarks = string.Join(' ', line.Remarks.Select(r => r.Sentence(CultureInfo.CurrentUICulture)));
         return line.Kind switch
         {
+            PileLineKind.Taken when line.AddedCount == 0 && remarks.Length > 0 => $"{who}: {remarks}",
             PileLineKind.Taken => With(ScanPageWords.SayCount("LineTaken", line.AddedCount, who), remarks),
             PileLineKind.Asks => With(ScanPageWords.SayCount("LineAsks", line.WaitingCount, who), remarks),
             PileLineKind.Again => ScanPageWords.Say("LineAgain", who),
