@@ -66,7 +66,7 @@ internal static class PageJson
         isWaiting = item.IsWaiting,
         before = item.Before,
         asks = names.SheetOf(scan) is { } sheet && item.IsWaiting
-            ? $"{ScanItemWords.Asks(item, sheet, CultureInfo.CurrentUICulture)} {ScanItemWords.Doubts(item, sheet.Predicts, CultureInfo.CurrentUICulture)}"
+            ? $"{ScanItemWords.Asks(item, sheet, CultureInfo.CurrentUICulture)} {ScanItemWords.Doubts(item, sheet, CultureInfo.CurrentUICulture)}"
             : null,
     };
 

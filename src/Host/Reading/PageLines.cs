@@ -22,7 +22,7 @@ internal static class PageLines
             lines.AddRange(scan.Remarks.Select(r => "  " + r.Sentence(culture)));
             if (form.IsAgain && form.Added.Count == 0) lines.Add("  " + new ScanRemark(ScanRemarkKind.ReadBefore).Sentence(culture));
             if (names.SheetOf(scan) is { } sheet)
-                lines.AddRange(scan.Waiting.Select(i => $"  {ScanItemWords.Asks(i, sheet, culture)} {ScanItemWords.Doubts(i, sheet.Predicts, culture)}"));
+                lines.AddRange(scan.Waiting.Select(i => $"  {ScanItemWords.Asks(i, sheet, culture)} {ScanItemWords.Doubts(i, sheet, culture)}"));
             lines.AddRange(FindingLines.Of(form.Findings).Select(line => "  " + line));
         }
         return lines;

@@ -24,11 +24,20 @@ internal sealed class GreyPicture(GreyImage image, long tag) : PagePicture
 
     public override double InkFraction(PageMap map, FormArea area)
     {
-        var (values, _, _) = Cut(map, area, 4);
+        var (values, width, height) = Cut(map, area, 4);
         var sorted = values.Order().ToArray();
         // Most of a box is paper, even of one that is written in: its brighter quarter says how bright paper is here.
         var paper = sorted[sorted.Length * 3 / 4];
-        return values.Count(v => v < paper * 0.75) / (double)values.Length;
+        var dark = values.Select(v => v < paper * 0.75).ToArray();
+        // What is dark along a third of a row is a line to write on, and what it runs into above and below: no hand fills a row like that.
+        var isLine = Enumerable.Range(0, height).Select(y => dark.AsSpan(y * width, width).Count(true) > width * 0.3).ToArray();
+        var count = 0;
+        for (var y = 0; y < height; y++)
+        {
+            if (isLine[y] || (y > 0 && isLine[y - 1]) || (y + 1 < height && isLine[y + 1])) continue;
+            count += dark.AsSpan(y * width, width).Count(true);
+        }
+        return count / (double)values.Length;
     }
 
     private (byte[] Values, int Width, int Height) Cut(PageMap map, FormArea area, double pxPerMm)

@@ -118,6 +118,29 @@ public sealed class ScanStoreTests
     }
 
     [Theory, EachDatabase]
+    public async Task SaveScan_InTwoSchoolsWithTheSameIds_StaysApart(Database database)
+    {
+        await using var test = await TestStore.OpenAsync(database);
+        var (ours, theirs) = (new SampleSchool(number: 1), new SampleSchool(number: 2));
+        foreach (var sample in new[] { ours, theirs })
+        {
+            await sample.SaveToAsync(test.Store);
+            var scan = ScanOf(sample) with { File = sample.School.Name };
+            await test.Store.SaveScanAsync(new ScanSave(scan)
+            {
+                Pictures = [new(sample.Id, scan.Id, "Photo", Bytes(9))], Kept = [new(sample.Id, sample.Lesson.Id, sample.Pupils[0].Id, "OwnWords-0-0-0", Bytes(5))],
+            });
+        }
+        await test.Store.ErasePupilAsync(ours.Id, ours.Pupils[0].Id);
+        Assert.Empty(await test.Store.ListScansAsync(ours.Id, null));
+        Assert.Empty(await test.Store.ListPicturesAsync(ours.Id, ours.Lesson.Id));
+        var left = Assert.Single(await test.Store.ListScansAsync(theirs.Id, null));
+        Assert.Equal("School 2", left.File);
+        Assert.Single(await test.Store.ListScanPicturesAsync(theirs.Id, left.Id));
+        Assert.Single(await test.Store.ListPicturesAsync(theirs.Id, theirs.Lesson.Id));
+    }
+
+    [Theory, EachDatabase]
     public async Task Restore_ABackup_BringsBackScansAndPictures(Database database)
     {
         var (test, sample) = await OpenAsync(database);

@@ -47,10 +47,18 @@ public sealed class ScanWordsTests
     {
         var item = new ScanItem { Question = new SheetField(SheetFieldKind.Predicted, 1, 2), Value = 4, Before = 3, Doubt = ScanDoubt.Differs };
         Assert.Equal("One-foot balance, set 2: Prediction", ScanItemWords.Asks(item, Towers, English));
-        Assert.Equal("Entered before: 3. The sheet says: 4. Which holds?", ScanItemWords.Doubts(item, PredictionKind.SuccessCount, English));
-        Assert.Equal("4 s", ScanItemWords.Says(item, 4, PredictionKind.HoldS, English));
+        Assert.Equal("Entered before: 3. The sheet says: 4. Which holds?", ScanItemWords.Doubts(item, Towers, English));
+        Assert.Equal("4 s", ScanItemWords.Says(item, 4, Towers with { Predicts = PredictionKind.HoldS }, English));
         var next = item with { Question = new SheetField(SheetFieldKind.Next, 1, 2) };
-        Assert.Equal("easier", ScanItemWords.Says(next, (int)NextLevel.Easier, PredictionKind.SuccessCount, English));
-        Assert.Equal("nothing", ScanItemWords.Says(next, null, PredictionKind.SuccessCount, English));
+        Assert.Equal("easier", ScanItemWords.Says(next, (int)NextLevel.Easier, Towers, English));
+        Assert.Equal("nothing", ScanItemWords.Says(next, null, Towers, English));
+        // This pupil was offered the first and the third, which are 1 and 2 on paper.
+        var level = item with
+        {
+            Question = new SheetField(SheetFieldKind.Level, 1, 2),
+            Fields = [new("Level-1-2-1", Engines.Marks.MarkVerdict.Empty, 0), new("Level-1-2-3", Engines.Marks.MarkVerdict.Empty, 0)],
+        };
+        Assert.Equal("level 2 (eyes closed)", ScanItemWords.Says(level, 3, Towers, English));
+        Assert.Equal("arms crossed", ScanItemWords.Says(level, 2, Towers, English));
     }
 }

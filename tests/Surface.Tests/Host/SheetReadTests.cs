@@ -162,6 +162,7 @@ public sealed class SheetReadTests(DemoFolder demo)
         {
             var form = Assert.Single(page!["forms"]!.AsArray())!;
             Assert.Equal("nothingMarked", Assert.Single(form["remarks"]!.AsArray())!["kind"]!.GetValue<string>());
+            Assert.Empty(form["writings"]!.AsArray());
             forms.Add((folder.At(page["file"]!.GetValue<string>()), (await store.FindLayoutAsync(school, form["layout"]!.GetValue<long>()))!.Form().Layout));
         }
         return forms;

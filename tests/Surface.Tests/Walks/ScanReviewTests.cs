@@ -54,8 +54,8 @@ public sealed class ScanReviewTests(Browser browser, DemoFolder demo)
         await IsOpenAsync(review, ScanPile.WaitingCount);
         await LookAsync(page, "review-differs");
         Assert.Contains(pile.Pupils[3].Label, await page.Locator(".who").InnerTextAsync());
-        Assert.Contains("Entered before: Level 1", await page.Locator(".doubt").InnerTextAsync());
-        Assert.Contains("The sheet says: Level 3", await page.Locator(".doubt").InnerTextAsync());
+        Assert.Contains("Entered before: level 1", await page.Locator(".doubt").InnerTextAsync());
+        Assert.Contains("The sheet says: level 3", await page.Locator(".doubt").InnerTextAsync());
         Assert.True(await page.EvaluateAsync<bool>("[...document.querySelectorAll('.review-pictures img:not([hidden])')].every(i => i.complete && i.naturalWidth > 100)"));
         await page.Keyboard.PressAsync("Enter");
         await IsOpenAsync(review, 5);

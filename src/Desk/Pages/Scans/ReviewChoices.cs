@@ -15,7 +15,7 @@ public static class ReviewChoices
     // For numbers of more than one digit. Not among them: what means the same on every card.
     private const string Letters = "ABDFGHIJKLMOPQRTUVW";
 
-    /// <summary>The answers, what is shown first and "nothing" last.</summary>
+    /// <summary>The answers: what is shown first and "nothing" beside it; where nothing is shown, in the order of the paper and "nothing" last.</summary>
     /// <param name="item">A box that is not seconds.</param>
     /// <param name="printed">The sheet it was printed from.</param>
     /// <param name="culture">The reader's language.</param>
@@ -35,7 +35,8 @@ public static class ReviewChoices
         }
         List<string> none = [ScanPageWords.Say("KeyNo")];
         if (!values.Contains(0) || item.Question.Kind != SheetFieldKind.Predicted) none.Add("0");
-        choices.Add(new ReviewChoice(nothing, Nothing(item, printed, culture), "", none, false));
+        // Beside what is shown, since those two are the usual answers; else after all others.
+        choices.Insert(shown is null ? choices.Count : 1, new ReviewChoice(nothing, Nothing(item, printed, culture), "", none, false));
         return choices;
 
         ReviewChoice Choice(decimal value, string key)
@@ -62,7 +63,7 @@ public static class ReviewChoices
     /// <param name="culture">The reader's language.</param>
     public static string Label(ScanItem item, decimal? value, SheetContent printed, CultureInfo culture)
     {
-        if (item.Question.Kind != SheetFieldKind.Level || value is not { } level) return ScanItemWords.Says(item, value, printed.Predicts, culture);
+        if (item.Question.Kind != SheetFieldKind.Level || value is not { } level) return ScanItemWords.Says(item, value, printed, culture);
         var place = Place(item, level);
         return place > 0 ? ScanPageWords.Say("Level", place) : Detail(item, level, printed);
     }
@@ -88,7 +89,7 @@ public static class ReviewChoices
     private static string Nothing(ScanItem item, SheetContent printed, CultureInfo culture) => item switch
     {
         { Doubt: ScanDoubt.Differs } => ScanPageWords.Say("KeepBefore", Label(item, item.Before, printed, culture)),
-        { Question.Kind: SheetFieldKind.Cue } => ScanItemWords.Says(item, 0, printed.Predicts, culture),
+        { Question.Kind: SheetFieldKind.Cue } => ScanItemWords.Says(item, 0, printed, culture),
         { Doubt: ScanDoubt.Faint or ScanDoubt.Unclear } => ScanPageWords.Say("NotMarked"),
         _ => ScanPageWords.Say("LeaveEmpty"),
     };

@@ -20,9 +20,7 @@ public static class ReviewText
         return item.Doubt switch
         {
             ScanDoubt.Faint when ReviewChoices.Shown(item) is { } shown => ScanPageWords.Say("DoubtFaintAt", ReviewChoices.Label(item, shown, card.Printed, culture)),
-            ScanDoubt.Differs when item.Question.Kind == SheetFieldKind.Level =>
-                ScanPageWords.Say("DoubtDiffersLevel", Named(card, item.Before), Named(card, item.Value)),
-            _ => ScanItemWords.Doubts(item, card.Printed.Predicts, culture),
+            _ => ScanItemWords.Doubts(item, card.Printed, culture),
         };
     }
 
@@ -43,12 +41,5 @@ public static class ReviewText
         if (!decimal.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var read) || read > 600) return false;
         seconds = Math.Round(read, 1);
         return true;
-    }
-
-    private static string Named(ReviewCard card, decimal? value)
-    {
-        var label = ReviewChoices.Label(card.Item, value, card.Printed, CultureInfo.CurrentUICulture);
-        var detail = value is { } level ? ReviewChoices.Detail(card.Item, level, card.Printed) : "";
-        return detail.Length == 0 || detail == label ? label : $"{label}, {detail}";
     }
 }

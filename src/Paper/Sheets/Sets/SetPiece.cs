@@ -6,11 +6,7 @@ namespace Slantwise.Paper.Sheets.Sets;
 /// <summary>One thing a set asks of the pupil, with a label at its left where there is room for one.</summary>
 internal abstract class SetPiece(SheetStyle style)
 {
-    /// <summary>White between what is printed beside a field and the field.</summary>
-    protected const double BesideMm = 1.4;
-
-    // White under a number over its field: its outline stands alone, so that a reader finds it.
-    private const double UnderNumberMm = 1.2;
+    private const double LeastUnderNumberMm = 1.2;
 
     /// <summary>What stands at its left; empty for nothing.</summary>
     public string Label { get; init; } = "";
@@ -22,10 +18,16 @@ internal abstract class SetPiece(SheetStyle style)
 
     protected TypeScale Type => style.Type;
 
+    /// <summary>White between a field and what is printed beside it.</summary>
+    protected double BesideMm => Type.SmallPt * 0.13;
+
     /// <summary>White between a label and what it is about.</summary>
     protected double AfterLabelMm => Type.SmallPt * 0.2;
 
     protected double SignMm => Signs.SizeMm(Type.SmallPt);
+
+    // White under a number over its field: its outline stands alone, so that a reader finds it.
+    private double UnderNumberMm => Math.Max(LeastUnderNumberMm, Type.SmallPt * 0.1);
 
     /// <summary>The room for a number over its field.</summary>
     protected double OverMm => TypeScale.AscentMm(Type.SmallPt) + UnderNumberMm;
@@ -47,7 +49,7 @@ internal abstract class SetPiece(SheetStyle style)
     public abstract void DrawOn(Sketch sketch, double left, double top, double width, double labelMm);
 
     protected double LabelWidthMm(Sign sign, string label) =>
-        Type.WidthMm(label, Type.SmallPt) + AfterLabelMm + (HasSign(sign) ? SignMm + Signs.AfterMm : 0);
+        Type.WidthMm(label, Type.SmallPt) + AfterLabelMm + (HasSign(sign) ? SignMm + Signs.AfterMm(Type.SmallPt) : 0);
 
     protected void LabelOn(Sketch sketch, double left, double middle, double labelMm)
     {
@@ -59,7 +61,7 @@ internal abstract class SetPiece(SheetStyle style)
         if (label.Length == 0) return;
         var hasSign = HasSign(sign);
         if (hasSign) Signs.Draw(sketch, sign, left, middle, SignMm);
-        sketch.Words(left + (hasSign ? SignMm + Signs.AfterMm : 0), middle + TypeScale.HalfCapitalMm(Type.SmallPt), label, Type.SmallPt);
+        sketch.Words(left + (hasSign ? SignMm + Signs.AfterMm(Type.SmallPt) : 0), middle + TypeScale.HalfCapitalMm(Type.SmallPt), label, Type.SmallPt);
     }
 
     protected void NumberOn(Sketch sketch, double middleX, double fieldTop, string number, Tone tone, TextWeight weight) =>

@@ -16,7 +16,7 @@ public abstract class PagePicture
     /// <param name="area">The piece, in the form's millimetres; what lies outside the picture comes out white.</param>
     public abstract byte[] Crop(PageMap map, FormArea area);
 
-    /// <summary>How much of a piece is darker than its paper, 0 to 1: whether something is written there.</summary>
+    /// <summary>How much of a piece is darker than its paper, 0 to 1, lines to write on left out: whether something is written there.</summary>
     /// <param name="map">Where the form lies.</param>
     /// <param name="area">The piece, in the form's millimetres.</param>
     public abstract double InkFraction(PageMap map, FormArea area);

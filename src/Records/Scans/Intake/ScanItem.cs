@@ -48,7 +48,10 @@ public sealed record ScanItem
     [JsonIgnore]
     public double CertainFraction => Fields.Select(f => Math.Max(f.MarkedFraction, 1 - f.MarkedFraction)).DefaultIfEmpty(1).Min();
 
-    /// <summary>What could be answered, as the form offers it: a value for each of its fields. Empty for something by hand.</summary>
+    /// <summary>
+    /// What could be answered, as the form offers it: a value for each of its fields, in the order printed. A level's place here, from 1, is the number that
+    /// stands on this pupil's paper. Empty for something by hand.
+    /// </summary>
     [JsonIgnore]
     public IReadOnlyList<decimal> Choices => Question.Kind == SheetFieldKind.Cue
         ? [1, 0]

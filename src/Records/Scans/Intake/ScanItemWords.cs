@@ -24,18 +24,19 @@ public static class ScanItemWords
         return $"{place.ToString(null, culture)}: {Ask(question, culture)}";
     }
 
-    /// <summary>A value an item may have, in words: "level 3", "not yet".</summary>
+    /// <summary>A value an item may have, in words: "level 3 (arms out)", "not yet".</summary>
     /// <param name="item">The item.</param>
     /// <param name="value">The value; none for nothing.</param>
-    /// <param name="predicts">What is predicted on the sheet.</param>
+    /// <param name="content">The sheet it was printed from.</param>
     /// <param name="culture">The reader's language.</param>
-    public static string Says(ScanItem item, decimal? value, PredictionKind predicts, CultureInfo culture)
+    /// <remarks>A level is named by the number that stands on this pupil's paper, which is its place among what was offered, and by its words.</remarks>
+    public static string Says(ScanItem item, decimal? value, SheetContent content, CultureInfo culture)
     {
         if (value is not { } said) return ScanWords.Text("SaysNothing", culture);
+        if (item.Question.Kind == SheetFieldKind.Level) return Level(item, said, content, culture);
         var key = item.Question.Kind switch
         {
-            SheetFieldKind.Level => "SaysLevel",
-            SheetFieldKind.Predicted when predicts == PredictionKind.HoldS => "SaysSeconds",
+            SheetFieldKind.Predicted when content.Predicts == PredictionKind.HoldS => "SaysSeconds",
             SheetFieldKind.Seconds => "SaysSeconds",
             SheetFieldKind.Held => said == 1 ? "SaysHeld" : "SaysNotYet",
             SheetFieldKind.Cue => said == 1 ? "SaysTicked" : "SaysOpen",
@@ -49,12 +50,20 @@ public static class ScanItemWords
 
     /// <summary>Why somebody has to look, as a question.</summary>
     /// <param name="item">An item with a doubt.</param>
-    /// <param name="predicts">What is predicted on the sheet.</param>
+    /// <param name="content">The sheet it was printed from.</param>
     /// <param name="culture">The reader's language.</param>
     /// <returns>Empty for an item without a doubt.</returns>
-    public static string Doubts(ScanItem item, PredictionKind predicts, CultureInfo culture) => item.Doubt == ScanDoubt.None
+    public static string Doubts(ScanItem item, SheetContent content, CultureInfo culture) => item.Doubt == ScanDoubt.None
         ? ""
-        : string.Format(culture, ScanWords.Text("Doubt" + item.Doubt, culture), Says(item, item.Before, predicts, culture), Says(item, item.Value, predicts, culture));
+        : string.Format(culture, ScanWords.Text("Doubt" + item.Doubt, culture), Says(item, item.Before, content, culture), Says(item, item.Value, content, culture));
+
+    private static string Level(ScanItem item, decimal number, SheetContent content, CultureInfo culture)
+    {
+        var levels = item.Question.TaskNumber >= 1 && item.Question.TaskNumber <= content.Tasks.Count ? content.Tasks[item.Question.TaskNumber - 1].Levels : [];
+        var name = number >= 1 && number <= levels.Count ? levels[(int)number - 1].Name : number.ToString(culture);
+        var place = item.Choices.Index().FirstOrDefault(c => c.Item == number, (Index: -1, Item: number)).Index + 1;
+        return place > 0 ? string.Format(culture, ScanWords.Text("SaysLevel", culture), place, name) : name;
+    }
 
     private static string Ask(SheetField question, CultureInfo culture)
     {

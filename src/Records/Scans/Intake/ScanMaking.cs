@@ -13,8 +13,9 @@ namespace Slantwise.Records.Scans.Intake;
 /// <param name="Printed">The version it was printed from; none where that is not known.</param>
 internal sealed record ScanMaking(Scan Scan, bool IsKept, LessonRecord? Record, SheetVersion? Printed)
 {
-    // A pencilled stroke in a box for seconds covers a few hundredths of it; dirt and the shadow of an edge cover less.
+    // A pencilled stroke in a box for seconds covers a few hundredths of it; a word in a place for sentences a few thousandths. Dirt covers less.
     private const double WrittenFraction = 0.01;
+    private const double WordsFraction = 0.002;
 
     public static async Task<ScanMaking> OfAsync(
         ReadPage page, int formNumber, ReadForm form, IntakeContext context, IntakeOptions options, TimeProvider clock, CancellationToken cancel)
@@ -37,7 +38,7 @@ internal sealed record ScanMaking(Scan Scan, bool IsKept, LessonRecord? Record, 
             case CodeFound.Foreign: return Said(scan, ScanRemarkKind.ForeignCode);
             case CodeFound.Read: return await OfCodeAsync(scan, form.Code!, page, form, context, options, cancel);
         }
-        if (form.LayoutTag is not { } tag) return Said(scan, form.Reading.Fault is PageFault.None or PageFault.NotFound ? ScanRemarkKind.NoForm : FaultOf(form.Reading.Fault));
+        if (form.LayoutTag is not { } tag) return Said(scan, FaultOf(form.Reading.Fault) is { } kind and not ScanRemarkKind.FormNotFound ? kind : ScanRemarkKind.NoForm);
         var seen = context.CodeSeenOn(tag);
         if ((options.LessonId ?? (seen is null ? null : context.LessonOf(seen.LessonTag)?.Id)) is not { } lessonId) return Said(scan, ScanRemarkKind.NoForm);
         var record = await context.RecordAsync(lessonId, cancel);
@@ -81,39 +82,39 @@ internal sealed record ScanMaking(Scan Scan, bool IsKept, LessonRecord? Record, 
     {
         var printed = scan.SheetVersion is { } version ? await context.VersionAsync(record.Lesson, version, cancel) : null;
         // A page of long words may have nothing to mark, and then nothing to trust.
-        ScanRemarkKind fault = form.Layout switch
+        ScanRemarkKind? fault = form.Layout switch
         {
             null => ScanRemarkKind.LayoutUnknown,
-            { Fields.Count: 0 } => 0,
+            { Fields.Count: 0 } => null,
             _ => FaultOf(form.Reading.Fault),
         };
-        if (fault != 0) return new ScanMaking(scan with { Remarks = [.. scan.Remarks, new ScanRemark(fault)] }, true, record, printed);
+        if (fault is { } kind) return new ScanMaking(scan with { Remarks = [.. scan.Remarks, new ScanRemark(kind)] }, true, record, printed);
         if (printed is null) return new ScanMaking(scan, true, record, null);
         var items = ScanItems.Of(form.Layout!, form.Reading.Fields, printed.Content).Concat(Seconds(page, form));
         // The row of a pupil who was erased since: nothing is kept of it.
         if (scan.IsObservation) items = items.Where(i => ScanFacts.PupilOf(scan, i.Question) is not null);
         var words = form.Layout!.Writings.Where(w => SheetField.FromKey(w.Key)?.Kind is SheetFieldKind.Because or SheetFieldKind.OwnWords or SheetFieldKind.Name);
-        scan = scan with { Items = [.. items], Writings = [.. words.Where(w => IsWritten(page, form, w)).Select(w => w.Key)] };
+        scan = scan with { Items = [.. items], Writings = [.. words.Where(w => IsWritten(page, form, w, WordsFraction)).Select(w => w.Key)] };
         return new ScanMaking(scan, true, record, printed);
     }
 
     private static IEnumerable<ScanItem> Seconds(ReadPage page, ReadForm form) =>
         from writing in form.Layout!.Writings
         let field = SheetField.FromKey(writing.Key)
-        where field is { Kind: SheetFieldKind.Seconds } && IsWritten(page, form, writing)
+        where field is { Kind: SheetFieldKind.Seconds } && IsWritten(page, form, writing, WrittenFraction)
         select new ScanItem { Question = field.Value, Doubt = ScanDoubt.ByHand };
 
-    private static bool IsWritten(ReadPage page, ReadForm form, WrittenField writing) =>
-        form.Reading.Map is { } map && page.Picture is { } picture && picture.InkFraction(map, FormArea.Of(writing).Widened(-1)) >= WrittenFraction;
+    private static bool IsWritten(ReadPage page, ReadForm form, WrittenField writing, double fraction) =>
+        form.Reading.Map is { } map && page.Picture is { } picture && picture.InkFraction(map, FormArea.Of(writing).Widened(-1)) >= fraction;
 
-    private static ScanRemarkKind FaultOf(PageFault fault) => fault switch
+    private static ScanRemarkKind? FaultOf(PageFault fault) => fault switch
     {
         PageFault.NotFound => ScanRemarkKind.FormNotFound,
         PageFault.TooSmall => ScanRemarkKind.FormTooSmall,
         PageFault.Blurred => ScanRemarkKind.FormBlurred,
         PageFault.BadLight => ScanRemarkKind.FormBadLight,
         PageFault.CutOff => ScanRemarkKind.FormCutOff,
-        _ => 0,
+        _ => null,
     };
 
     private static ScanMaking Said(Scan scan, ScanRemarkKind kind, params string[] details) =>

@@ -136,11 +136,14 @@ public sealed class PageReaderTests
         {
             using var pencil = new SKPaint { Color = new SKColor(120, 120, 120), StrokeWidth = 5, IsStroke = true, IsAntialias = true };
             canvas.DrawLine(160 * 8, 205 * 8, 163 * 8, 213 * 8, pencil);
+            canvas.DrawLine(20 * 8, 232 * 8, 150 * 8, 232.4f * 8, pencil);
         }
         var read = (await ReadAsync(DrawnForm.Jpeg(page)))[0];
         var map = read.Forms[0].Reading.Map!;
         Assert.InRange(read.Picture!.InkFraction(map, new FormArea(100, 202, 8, 12)), 0, 0.002);
         Assert.InRange(read.Picture.InkFraction(map, new FormArea(157, 202, 8, 12)), 0.02, 0.3);
+        // A line to write on, a little aslant as curled paper makes it.
+        Assert.InRange(read.Picture.InkFraction(map, new FormArea(25, 226, 120, 12)), 0, 0.002);
     }
 
     [Fact]

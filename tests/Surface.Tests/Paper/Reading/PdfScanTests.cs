@@ -4,6 +4,7 @@ using SkiaSharp;
 using Slantwise.Engines.Marks;
 using Slantwise.Paper.Reading;
 using Slantwise.Records.Scans.Intake;
+using UglyToad.PdfPig.Tokens;
 
 namespace Slantwise.Surface.Tests.Paper.Reading;
 
@@ -114,17 +115,16 @@ public sealed class PdfScanTests
         Assert.NotNull(Assert.Single(await ReadAsync(Encoding.ASCII.GetBytes(text))).Problem);
     }
 
-    // Forty million zeros for a picture that says it has a hundred pixels.
     [Fact]
-    public async Task Read_PictureThatUnpacksToMoreThanItShould_IsNotUnpacked()
+    public void Decode_StreamThatUnpacksToMoreThanItMay_IsCountedAndNotUnpacked()
     {
+        var filter = Assert.Single(new CappedFilters(1_000_000).GetNamedFilters([NameToken.FlateDecode]));
+        var nothing = new DictionaryToken(new Dictionary<NameToken, IToken>());
+        Assert.Equal(new byte[1_000_000], filter.Decode(Packed(new byte[1_000_000]), nothing, new CappedFilters(1), 0).ToArray());
         var bomb = Packed(new byte[40_000_000]);
-        Assert.InRange(bomb.Length, 1, 400_000);
-        var limits = new ReadingLimits { MaxPixelCount = 1_000_000 };
-        var before = GC.GetTotalAllocatedBytes();
-        var page = Assert.Single(await ReadAsync(PdfOf(new Image(bomb, 10, 10, "FlateDecode")), limits));
-        Assert.NotNull(page.Problem);
-        Assert.InRange(GC.GetTotalAllocatedBytes() - before, 0, 30_000_000);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        Assert.Throws<InvalidDataException>(() => filter.Decode(bomb, nothing, new CappedFilters(1), 0));
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 2_000_000);
     }
 
     internal static byte[] Packed(byte[] bytes)
