@@ -74,7 +74,7 @@ public abstract partial class SchoolStore
         {
             var scan = ScanRow.ScanOf(row);
             if (!scan.RowPupils.Contains(pupilId)) continue;
-            var gone = scan.Items.Where(i => IsOf(i, scan, pupilId)).Select(i => i.Key).Append(ScanPicture.Photo).ToList();
+            var gone = scan.Items.Where(i => IsOf(i, scan, pupilId)).SelectMany(i => new[] { i.Key, ScanPicture.RowOf(i.Key) }).Append(ScanPicture.Photo).ToList();
             await context.ScanPictures.Where(p => p.SchoolId == schoolId && p.ScanId == scan.Id && gone.Contains(p.PictureKey)).ExecuteDeleteAsync(cancel);
             var left = scan with
             {

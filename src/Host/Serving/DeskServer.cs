@@ -4,8 +4,10 @@ using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Slantwise.Desk;
+using Slantwise.Desk.Pages.Scans;
 using Slantwise.Host.Answers;
 using Slantwise.Host.Printing;
+using Slantwise.Host.Scanning;
 using Slantwise.Host.Tables;
 using Slantwise.Host.Words;
 using Slantwise.Paper.Reading;
@@ -17,6 +19,9 @@ namespace Slantwise.Host.Serving;
 /// <summary>The desk and everything beside it as one web program.</summary>
 internal static class DeskServer
 {
+    // A class of 30 with sheets of several pages, a photo each.
+    private const int MostFilesAtOnce = 200;
+
     /// <summary>Puts it together.</summary>
     /// <param name="store">Where the records are.</param>
     /// <param name="folder">Where it keeps its keys.</param>
@@ -45,7 +50,11 @@ internal static class DeskServer
             .PersistKeysToFileSystem(Directory.CreateDirectory(folder.KeysFolder));
         builder.Services.AddSingleton(store);
         builder.Services.AddSingleton(TimeProvider.System);
-        builder.Services.AddSingleton(new ReadingLimits());
+        var limits = new ReadingLimits();
+        builder.Services.AddSingleton(limits);
+        builder.Services.AddSingleton(new UploadLimits(limits.MaxByteCount, MostFilesAtOnce));
+        builder.Services.AddSingleton(services => new UploadFolder(folder, services.GetRequiredService<UploadLimits>()));
+        builder.Services.AddSingleton<PileReading>();
         builder.Services.AddSingleton<IPageReader, PageReader>();
         builder.Services.AddDesk();
 
@@ -56,6 +65,7 @@ internal static class DeskServer
         app.MapPrints();
         app.MapFonts();
         app.MapTables();
+        app.MapScans();
         return app;
     }
 

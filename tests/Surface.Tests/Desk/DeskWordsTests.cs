@@ -18,7 +18,7 @@ public sealed partial class DeskWordsTests
         var folder = Path.Combine(Root(), "src", "Desk");
         var files = Directory.EnumerateFiles(folder, "*.*", SearchOption.AllDirectories)
             .Where(f => f.EndsWith(".razor") || f.EndsWith(".cs"))
-            .Where(f => !Path.GetRelativePath(folder, f).Split(Path.DirectorySeparatorChar).Any(p => p is "obj" or "bin" or "Results" or "Evidence" or "Balance"));
+            .Where(f => !Path.GetRelativePath(folder, f).Split(Path.DirectorySeparatorChar).Any(p => p is "obj" or "bin" or "Results" or "Evidence" or "Balance" or "Scans"));
         var missing = new List<string>();
         var seen = 0;
         foreach (var file in files)

@@ -14,6 +14,9 @@ public sealed class PileIntake(IStore store, IPageReader reader, Guid schoolId, 
     // So much around a box that the number printed beside it is seen, too.
     private const double BesideMm = 4;
 
+    // Around a set: its heading and what is printed beside its rows.
+    private const double AroundSetMm = 8;
+
     /// <summary>Takes in files, a page at a time. Each page is durable before it is given.</summary>
     /// <param name="files">Any files in any order; one that cannot be read is said and leaves the others alone.</param>
     /// <param name="options">Which lesson, and whether for show only.</param>
@@ -96,8 +99,12 @@ public sealed class PileIntake(IStore store, IPageReader reader, Guid schoolId, 
         if (scan.State == ScanState.Waiting || keeping.KeepsPhotos) Add(ScanPicture.Photo, picture.Photo());
         if (form is not { Layout: { } layout, Reading.Map: { } map }) return pictures;
         var fields = layout.Fields.Where(f => SheetField.FromKey(f.Key) is not null).ToLookup(f => ScanItems.QuestionOf(SheetField.FromKey(f.Key)!.Value).Key);
+        var sets = fields.SelectMany(f => f).ToLookup(f => (SheetField.FromKey(f.Key)!.Value.TaskNumber, SheetField.FromKey(f.Key)!.Value.SetNumber));
         foreach (var item in scan.Items.Where(i => i.Doubt is not (ScanDoubt.None or ScanDoubt.ByHand) && fields.Contains(i.Key)))
+        {
             Add(item.Key, picture.Crop(map, FormArea.Around([.. fields[item.Key]]).Widened(BesideMm)));
+            Add(ScanPicture.RowOf(item.Key), picture.Crop(map, FormArea.Around([.. sets[(item.Question.TaskNumber, item.Question.SetNumber)]]).Widened(AroundSetMm)));
+        }
         var byHand = scan.Items.Where(i => i.Doubt == ScanDoubt.ByHand).Select(i => i.Key).Concat(scan.Writings).ToHashSet();
         foreach (var writing in layout.Writings.Where(w => byHand.Contains(w.Key))) Add(writing.Key, picture.Crop(map, FormArea.Of(writing).Widened(1)));
         return pictures;

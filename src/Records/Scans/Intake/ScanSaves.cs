@@ -23,7 +23,9 @@ internal static class ScanSaves
             var isWords = keeping.KeepsWords && scan.Writings.Contains(picture.PictureKey) && field.Kind != SheetFieldKind.Name;
             if (isReviewed || isWords) kept.Add(new KeptPicture(scan.SchoolId, lessonId, pupilId, picture.PictureKey, picture.Bytes));
         }
-        var photos = keeping.KeepsPhotos ? pictures.Where(p => p.PictureKey == ScanPicture.Photo).ToList() : [];
-        return new ScanSave(scan) { Kept = kept, Pictures = photos, ForgetsPictures = true };
+        // Seconds by hand hold nothing up and can be typed later: their box stays until somebody has said what it is, or that it is not wanted.
+        var open = scan.Items.Where(i => i is { Doubt: ScanDoubt.ByHand, Answer: null }).Select(i => i.Key).ToHashSet();
+        var stay = pictures.Where(p => open.Contains(p.PictureKey) || (keeping.KeepsPhotos && p.PictureKey == ScanPicture.Photo)).ToList();
+        return new ScanSave(scan) { Kept = kept, Pictures = stay, ForgetsPictures = true };
     }
 }

@@ -9,4 +9,8 @@ public sealed record ScanPicture(Guid SchoolId, Guid ScanId, string PictureKey, 
 {
     /// <summary>The key of the whole page.</summary>
     public const string Photo = "Photo";
+
+    /// <summary>The key of what stands around an item's box: its set, or its pupil's row. It goes with the scan and is never kept beside a record.</summary>
+    /// <param name="itemKey">The item's key.</param>
+    public static string RowOf(string itemKey) => "Row-" + itemKey;
 }

@@ -288,4 +288,22 @@ public sealed class PileIntakeTests
         await TakeAsync(test.Store, [page]);
         Assert.Empty(await review.WaitingAsync());
     }
+
+    [Fact]
+    public async Task Take_SecondsByHand_TheirBoxStaysUntilSomebodyTypedThem()
+    {
+        await using var test = await StoreAsync();
+        var page = PaperSheet.Page("a.jpg", PaperSheet.Form(PaperSheet.Code(Alba.Id), OneSet));
+        // Every box for seconds lies at 200 mm.
+        ((PaperSheet.BlankPicture)page.Picture!).WrittenAtMm.Add(200);
+        var scan = Assert.Single(Assert.Single(await TakeAsync(test.Store, [page])).Forms).Scan;
+        Assert.Equal(ScanState.Done, scan.State);
+        List<string> seconds = [.. scan.Items.Where(i => i.Doubt == ScanDoubt.ByHand).Select(i => i.Key).Order(StringComparer.Ordinal)];
+        Assert.NotEmpty(seconds);
+        Assert.Equal(seconds, (await test.Store.ListScanPicturesAsync(SchoolId, scan.Id)).Select(p => p.PictureKey));
+
+        await new ScanReview(test.Store, SchoolId, TimeProvider.System).AnswerAsync(scan.Id, seconds[0], 2.5m);
+        Assert.Equal(seconds[1..], (await test.Store.ListScanPicturesAsync(SchoolId, scan.Id)).Select(p => p.PictureKey));
+        Assert.NotNull(await test.Store.FindPictureAsync(SchoolId, new PictureKey(LessonId, Alba.Id, seconds[0])));
+    }
 }
