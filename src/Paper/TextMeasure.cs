@@ -12,6 +12,10 @@ public static class TextMeasure
     // Measured large and scaled down: the same at every size, as the unhinted type on paper is.
     private const float MeasuredSize = 1000;
 
+    // A font is not for two threads at once, and costly to make for every word.
+    private static readonly ThreadLocal<SKFont> Regular = new(() => FontOf(TextWeight.Regular, MeasuredSize));
+    private static readonly ThreadLocal<SKFont> Bold = new(() => FontOf(TextWeight.Bold, MeasuredSize));
+
     /// <summary>Height of a text's tallest letters over its baseline, accents included, as a fraction of its size.</summary>
     public const double AscentFraction = 0.95;
 
@@ -26,7 +30,7 @@ public static class TextMeasure
     /// <returns>0 for an empty text.</returns>
     public static double WidthMm(string text, double sizePt, TextWeight weight = TextWeight.Regular, TextSpacing spacing = default)
     {
-        using var font = FontOf(weight, MeasuredSize);
+        var font = (weight == TextWeight.Bold ? Bold : Regular).Value!;
         var line = Printable.Of(text);
         var widthFraction = font.MeasureText(line) / MeasuredSize;
         if (spacing != default && line.Length > 0)

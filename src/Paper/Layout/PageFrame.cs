@@ -6,7 +6,7 @@ internal sealed record PageFrame(double WidthMm, double HeightMm)
     /// <summary>How long a millimetre of a form is where two stand beside each other: 1/√2, as each A size is of the next.</summary>
     public const double TwoUpFraction = 0.707;
 
-    // Source: [CFR1193] appendix, 1193.33 (a): one inch, and no line longer than six, for those who read with a magnifier.
+    // Source: [CFR1193] "Large print" (a): one inch, and no line longer than six, for those who read with a magnifier.
     private const double LargePrintMarginMm = 25.4;
     private const double LargePrintLineMm = 6 * 25.4;
 

@@ -12,7 +12,7 @@ internal sealed class CueList(IReadOnlyList<string> cues, SheetStyle style, stri
 
     private readonly PageFrame _frame = style.Frame;
 
-    private double SquareMm => Math.Max(LeastSquareMm, _frame.Type.BodyPt * 0.42);
+    private double SquareMm => Math.Max(LeastSquareMm, _frame.Type.BodyPt * 0.46);
 
     public IEnumerable<Block> Blocks()
     {
@@ -42,6 +42,6 @@ internal sealed class CueList(IReadOnlyList<string> cues, SheetStyle style, stri
     {
         sketch.Add(new Box(left, top, SquareMm, SquareMm, Tone.Accent, Sketch.EdgeMm, 1));
         sketch.Centred(left + SquareMm / 2, top + SquareMm / 2, $"{number}", _frame.Type.BodyPt, Tone.Accent, TextWeight.Bold);
-        sketch.Paragraph(left + SquareMm + AfterSquareMm, top + 0.25, lines, _frame.Type.BodyPt);
+        sketch.Paragraph(left + SquareMm + AfterSquareMm, top + Math.Max(0.25, SquareMm / 2 + TypeScale.HalfCapitalMm(_frame.Type.BodyPt) - TypeScale.AscentMm(_frame.Type.BodyPt)), lines, _frame.Type.BodyPt);
     }
 }

@@ -12,6 +12,8 @@ namespace Slantwise.Paper.Sheets;
 /// <summary>Lays the observation form's rows onto pages.</summary>
 internal sealed class ObservationForm(LessonRecord record, SheetContent content, PageFrame frame, PaperWords words, IReadOnlyList<Pupil> pupils)
 {
+    private const double LegendGapMm = 6;
+
     private readonly FormCoder _coder = new(record);
     private readonly SheetStyle _style = new(frame, words) { FieldMm = 5, FieldGapMm = 1.6 };
 
@@ -77,5 +79,24 @@ internal sealed class ObservationForm(LessonRecord record, SheetContent content,
                 { StaysWithNext = true };
             }
         }
+        yield return Legend();
+    }
+
+    // What the two signs over the fields say.
+    private Block Legend()
+    {
+        var type = frame.Type;
+        var size = Signs.SizeMm(type.SmallPt);
+        return new Block(type.LineMm(type.SmallPt), (sketch, top, _) =>
+        {
+            var (left, baseline) = (frame.LeftMm, top + TypeScale.AscentMm(type.SmallPt));
+            foreach (var (sign, word) in new[] { (Sign.Tick, words["Met"]), (Sign.Ring, words["NotMet"]) })
+            {
+                Signs.Draw(sketch, sign, left, baseline - TypeScale.HalfCapitalMm(type.SmallPt), size);
+                sketch.Words(left + size + Signs.AfterMm, baseline, word, type.SmallPt);
+                left += size + Signs.AfterMm + type.WidthMm(word, type.SmallPt) + LegendGapMm;
+            }
+        })
+        { GapMm = 1, StaysWithNext = true };
     }
 }

@@ -6,6 +6,9 @@ namespace Slantwise.Paper.Sheets;
 /// <summary>Lays the pages of sheets onto the sides of the paper.</summary>
 internal sealed class Sides(PaperOptions options, string emptyDescription)
 {
+    private const double CutFromMm = 6;
+    private const double CutMm = 4;
+
     /// <summary>The pages of the document, sheet by sheet.</summary>
     public IReadOnlyList<PrintedPage> Of(IEnumerable<IReadOnlyList<PrintedPage>> sheets)
     {
@@ -32,7 +35,8 @@ internal sealed class Sides(PaperOptions options, string emptyDescription)
         var paper = PageFrame.Of(options.Size);
         var (widthMm, heightMm) = (paper.HeightMm, paper.WidthMm);
         PrintedPage?[] halves = [left, right];
-        var shapes = new List<Shape>();
+        // Where to cut: near the edge, as far as desk printers reach.
+        var shapes = new List<Shape>(new[] { CutFromMm, heightMm - CutFromMm - CutMm }.Select(y => new Line(widthMm / 2, y, widthMm / 2, y + CutMm, Sketch.HairlineMm, Tone.Faint)));
         var forms = new List<PrintedForm>();
         for (var i = 0; i < halves.Length; i++)
         {

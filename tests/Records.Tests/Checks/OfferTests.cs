@@ -26,6 +26,18 @@ public sealed class OfferTests
         new Restriction { SchoolId = SchoolId, Id = Id(5), PupilId = Alba.Id, Without = without, Until = isOpen ? null : Day.AddDays(days) });
 
     [Fact]
+    public void InOwnOrder_AnyRestrictions_CountsTheOfferFirstAndLosesNothing() =>
+        Gen.Select(Levels.List[0, 6], Policies, Restrictions.List[0, 4]).Sample((drawn, policy, restrictions) =>
+        {
+            var levels = drawn.DistinctBy(l => l.Id).ToList();
+            var content = new SheetContent { Title = "x", Tasks = [new SheetTask { TaskId = Id(1), Name = "x", Levels = levels }] };
+            var own = Offer.InOwnOrder(content, policy, restrictions, Day).Tasks[0].Levels;
+            var offered = Offer.LevelsFor(levels, policy, restrictions, Day);
+            Assert.Equal(offered, own.Take(offered.Count));
+            Assert.Equal(levels.Select(l => l.Id).Order(), own.Select(l => l.Id).Order());
+        });
+
+    [Fact]
     public void LevelsFor_AnyPolicyAndRestrictions_ARemovedLevelIsNeverOffered() =>
         Gen.Select(Levels.List[0, 6], Policies, Restrictions.List[0, 4]).Sample((levels, policy, restrictions) =>
         {

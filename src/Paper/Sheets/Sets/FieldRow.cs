@@ -11,6 +11,7 @@ internal sealed class FieldRow(SheetStyle style, IReadOnlyList<(string Number, S
     private const int MostInRow = 6;
     private const double BetweenRowsMm = 1.2;
     private const double UnderDotsMm = 0.8;
+    private const double BetweenNumbersMm = 1.5;
 
     /// <summary>Whether its fields are round: of them one is marked.</summary>
     public bool IsRound { get; init; } = true;
@@ -18,7 +19,14 @@ internal sealed class FieldRow(SheetStyle style, IReadOnlyList<(string Number, S
     /// <summary>Whether its numbers are those of the cards above, and look like them.</summary>
     public bool IsOfCards { get; init; }
 
-    public override double WidthMm => Math.Min(roomCount, MostInRow) * Style.PitchMm - Style.FieldGapMm;
+    public override double WidthMm => (Math.Min(roomCount, MostInRow) - 1) * PitchMm + Style.FieldMm;
+
+    // As far from one another as the longest number needs: seconds may have three digits.
+    private double PitchMm => Math.Max(
+        Style.PitchMm, items.Select(i => Type.WidthMm(i.Number, Type.SmallPt, IsOfCards ? TextWeight.Bold : TextWeight.Regular)).DefaultIfEmpty(0).Max() + BetweenNumbersMm);
+
+    /// <summary>Whether there is anything to mark.</summary>
+    public bool IsEmpty => items.Count == 0;
 
     private bool HasDots => Style.HasSigns && IsRound && IsOfCards;
 
@@ -31,7 +39,7 @@ internal sealed class FieldRow(SheetStyle style, IReadOnlyList<(string Number, S
     // Rows by what the sheet has, not by what one pupil is offered: the same places for everybody.
     private int RowCount(double widthMm)
     {
-        var perRow = Math.Max(1, (int)((widthMm + Style.FieldGapMm + 0.01) / Style.PitchMm));
+        var perRow = Math.Max(1, (int)((widthMm + PitchMm - Style.FieldMm + 0.01) / PitchMm));
         return (Math.Max(roomCount, 1) + perRow - 1) / perRow;
     }
 
@@ -42,7 +50,7 @@ internal sealed class FieldRow(SheetStyle style, IReadOnlyList<(string Number, S
         LabelOn(sketch, left, top + DotsMm + OverMm + Style.FieldMm / 2, labelMm);
         for (var i = 0; i < items.Count; i++)
         {
-            var (x, y) = (left + i % perRow * Style.PitchMm, top + DotsMm + OverMm + i / perRow * (RowMm + BetweenRowsMm));
+            var (x, y) = (left + i % perRow * PitchMm, top + DotsMm + OverMm + i / perRow * (RowMm + BetweenRowsMm));
             NumberOn(sketch, x + Style.FieldMm / 2, y, items[i].Number, IsOfCards ? Tone.Accent : Tone.Muted, IsOfCards ? TextWeight.Bold : TextWeight.Regular);
             if (HasDots)
             {

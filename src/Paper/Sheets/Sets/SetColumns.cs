@@ -9,6 +9,7 @@ internal sealed class SetColumns
 {
     private const double LeastNumberMm = 12.5;
     private const double NumberPt = 20;
+    private const double AfterNumberMm = 2;
     private const double GutterMm = 4.5;
     private const double LeastHintMm = 34;
     private const double StretchMm = 12;
@@ -29,7 +30,10 @@ internal sealed class SetColumns
         (_content, _style, _sets) = (content, style, sets);
         var first = sets[0];
         var frame = style.Frame;
-        var number = Math.Max(LeastNumberMm, LabelMm(first.Before));
+        var number = new[]
+        {
+            LeastNumberMm, LabelMm(first.Before), style.Type.WidthMm(style.Words["Set"], style.Type.BodyPt, TextWeight.Bold) + AfterNumberMm,
+        }.Max();
         // The same places for every pupil: columns are sized by what the sheet has, not by what is offered to one.
         var chooseMm = Math.Max(LeastHintMm, WidthMm(first.Before));
         var tries = LabelMm(first.During);

@@ -9,7 +9,7 @@ internal static class SetHints
     {
         var words = style.Words;
         var choose = new List<string>();
-        if (pieces.Before.Any(p => p is FieldRow { IsOfCards: true })) choose.Add(words["ChooseHint"]);
+        if (pieces.Before.Any(p => p is FieldRow { IsOfCards: true, IsEmpty: false })) choose.Add(words["ChooseHint"]);
         if (content.Predicts == PredictionKind.SuccessCount) choose.Add(words["GuessHint"]);
         if (content.Predicts == PredictionKind.HoldS) choose.Add(words["GuessHintS"]);
         return [(words["Choose"], choose), (words["Try"], [words["TryHint"]]), (words["Decide"], [words["DecideHint"]])];

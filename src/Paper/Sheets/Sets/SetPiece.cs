@@ -9,8 +9,7 @@ internal abstract class SetPiece(SheetStyle style)
     /// <summary>White between what is printed beside a field and the field.</summary>
     protected const double BesideMm = 1.4;
 
-    // White under a number over its field: its outline stands alone, so that a reader finds it.
-    private const double UnderNumberMm = 1.2;
+    private const double LeastUnderNumberMm = 1.2;
 
     /// <summary>What stands at its left; empty for nothing.</summary>
     public string Label { get; init; } = "";
@@ -26,6 +25,9 @@ internal abstract class SetPiece(SheetStyle style)
     protected double AfterLabelMm => Type.SmallPt * 0.2;
 
     protected double SignMm => Signs.SizeMm(Type.SmallPt);
+
+    // White under a number over its field: its outline stands alone, so that a reader finds it.
+    private double UnderNumberMm => Math.Max(LeastUnderNumberMm, Type.SmallPt * 0.1);
 
     /// <summary>The room for a number over its field.</summary>
     protected double OverMm => TypeScale.AscentMm(Type.SmallPt) + UnderNumberMm;

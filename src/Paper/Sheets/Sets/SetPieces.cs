@@ -18,12 +18,12 @@ internal sealed record SetPieces(IReadOnlyList<SetPiece> Before, IReadOnlyList<S
         SheetContent content, SheetTask task, int taskNumber, int set, IReadOnlyList<OfferedLevel> offered, SheetStyle style)
     {
         var pieces = new List<SetPiece>();
-        // None to mark: the way agreed with the teacher is written once, above.
-        if (offered.Count > 0)
+        // With none offered its room stays empty: the way agreed with the teacher is written once, above, and all else stands where it always does.
+        if (task.Levels.Count > 0)
         {
             // Numbered without a gap for whoever is offered fewer; the field knows the sheet's number.
             var levels = offered.Select((l, i) => ($"{i + 1}", new SheetField(SheetFieldKind.Level, taskNumber, set, l.Number)));
-            pieces.Add(new FieldRow(style, [.. levels], task.Levels.Count) { IsOfCards = true, Label = InStack("LevelLabel", style) });
+            pieces.Add(new FieldRow(style, [.. levels], task.Levels.Count) { IsOfCards = true, Label = offered.Count > 0 ? InStack("LevelLabel", style) : "" });
         }
         var predicted = Predictions.Of(content, task);
         if (predicted.Count == 0) return pieces;

@@ -9,7 +9,6 @@ internal sealed class SetStack(SheetContent content, IReadOnlyList<SetPieces> se
 {
     private const double BetweenMm = 4;
     private const double UnderTitleMm = 1;
-    private const double StretchMm = 10;
 
     private readonly double _labelMm = All(sets[0]).Max(p => p.LabelMm);
 
@@ -24,26 +23,33 @@ internal sealed class SetStack(SheetContent content, IReadOnlyList<SetPieces> se
             yield return Headings.Block(word, string.Join(' ', hints), frame) with { GapMm = isFirst ? 4 : 0.5 };
             isFirst = false;
         }
-        var title = type.LineMm(type.LeadPt) + UnderTitleMm;
-        var own = All(sets[0]).ToList();
-        var least = 2 * style.SetPadMm + title + own.Sum(p => p.HeightMm(PieceMm)) + (own.Count - 1) * BetweenMm;
         for (var set = 1; set <= sets.Count; set++)
         {
-            var number = set;
-            yield return new Block(least, (sketch, top, height) =>
+            foreach (var block in Set(set)) yield return block;
+        }
+    }
+
+    // A block a piece: a set stays together where a page has room for it.
+    private IEnumerable<Block> Set(int set)
+    {
+        var (frame, type) = (style.Frame, style.Type);
+        yield return new Block(type.LineMm(type.LeadPt) + style.SetPadMm, (sketch, top, _) =>
+        {
+            sketch.Rule(frame.LeftMm, frame.RightMm, top, Tone.Ink, Sketch.EdgeMm);
+            sketch.Paragraph(frame.LeftMm, top + style.SetPadMm, [$"{style.Words["Set"]} {set}"], type.LeadPt, weight: TextWeight.Bold);
+        })
+        { GapMm = set == 1 ? 4 : 7, StaysWithNext = true };
+        var pieces = All(sets[set - 1]).ToList();
+        for (var i = 0; i < pieces.Count; i++)
+        {
+            var piece = pieces[i];
+            yield return new Block(
+                piece.HeightMm(PieceMm), (sketch, top, _) => piece.DrawOn(sketch, frame.LeftMm + _labelMm, top, PieceMm, _labelMm))
             {
-                sketch.Rule(frame.LeftMm, frame.RightMm, top, Tone.Ink, Sketch.EdgeMm);
-                var y = top + style.SetPadMm;
-                sketch.Paragraph(frame.LeftMm, y, [$"{style.Words["Set"]} {number}"], type.LeadPt, weight: TextWeight.Bold);
-                y += title;
-                var between = BetweenMm + (height - least) / own.Count;
-                foreach (var piece in All(sets[number - 1]))
-                {
-                    piece.DrawOn(sketch, frame.LeftMm + _labelMm, y, PieceMm, _labelMm);
-                    y += piece.HeightMm(PieceMm) + between;
-                }
-            })
-            { StretchMm = StretchMm, GapMm = isFirst ? 4 : 3, StaysWithNext = set == sets.Count && set > 1 };
+                GapMm = i == 0 ? UnderTitleMm : BetweenMm,
+                // The pupil's own words do not stand on a page alone.
+                StaysWithNext = i < pieces.Count - 1 || (set == sets.Count && set > 1),
+            };
         }
     }
 

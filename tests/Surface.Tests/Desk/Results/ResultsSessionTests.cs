@@ -2,6 +2,7 @@ using System.Globalization;
 using Slantwise.Desk.Pages.Results;
 using Slantwise.Records;
 using Slantwise.Records.Entries;
+using Slantwise.Records.Schools;
 
 namespace Slantwise.Surface.Tests.Desk.Results;
 
@@ -107,6 +108,27 @@ public sealed class ResultsSessionTests
         await session.WriteAsync(SampleLesson.Ada, [(new GridCell(1, 2, CellKind.Level), "2")]);
         Assert.Equal(new SheetProgress(1, 2, 3, false), session.ProgressOf(SampleLesson.Ada));
         Assert.Equal(new SheetProgress(0, 0, 3, false), session.ProgressOf(SampleLesson.Ben));
+    }
+
+    [Fact]
+    public async Task WriteAsync_PupilWithFewerLevels_GoesByTheNumbersOnTheirPaper()
+    {
+        var (store, inside) = EntriesOnlyStore.Create();
+        var levels = SampleLesson.Balance.Levels.ToList();
+        levels[1] = levels[1] with { Demands = [BodyDemand.Impact] };
+        var record = SampleLesson.Record(SampleLesson.Sheet(tasks: [SampleLesson.Balance with { Levels = levels }]));
+        record = record with
+        {
+            Restrictions = [new() { SchoolId = SampleLesson.School.Id, Id = Guid.NewGuid(), PupilId = SampleLesson.Ada.Id, Without = BodyDemand.Impact }],
+        };
+        var session = new ResultsSession(store, record, new TickingClock(), CultureInfo.GetCultureInfo("en-GB"));
+
+        // Ada's paper counts the sheet's levels 1, 3 and 4 as 1, 2 and 3; what was not offered to her follows as 4. Ben's is whole.
+        await session.WriteAsync(SampleLesson.Ada, [(Level, "2"), (Level with { SetNumber = 2 }, "4")]);
+        await session.WriteAsync(SampleLesson.Ben, [(Level, "2")]);
+
+        Assert.Equal([levels[2].Id, levels[1].Id, levels[1].Id], inside.Entries.Select(e => ((Choice)e.Fact).LevelId));
+        Assert.Equal("2", session.GridOf(SampleLesson.Ada).TextOf(Level));
     }
 
     private static (ResultsSession Session, EntriesOnlyStore Store) Open()
