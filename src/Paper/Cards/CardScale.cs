@@ -6,15 +6,16 @@ namespace Slantwise.Paper.Cards;
 /// <summary>How large the parts of a card are to each other, and which sizes are tried, the largest first.</summary>
 /// <param name="MostPt">The largest type for levels that is tried.</param>
 /// <param name="TitleTimes">The title, as many times as large as the levels.</param>
-/// <param name="CueTimes">The cues likewise.</param>
+/// <param name="CueTimes">The cues likewise: how many times is tried, the most first.</param>
+/// <param name="LevelLeastPt">The least size of the levels for which cues may be more than the least many times as large.</param>
 /// <param name="FigureFraction">The least height of a row of figures, of the card's height.</param>
-internal sealed record CardScale(double MostPt, double TitleTimes, double CueTimes, double FigureFraction)
+internal sealed record CardScale(double MostPt, double TitleTimes, IReadOnlyList<double> CueTimes, double LevelLeastPt, double FigureFraction)
 {
     /// <summary>Read where one stands and works: about 2 m.</summary>
-    public static CardScale Card { get; } = new(36, 1.6, 1.15, 0.17);
+    public static CardScale Card { get; } = new(36, 1.6, [1.7, 1.5, 1.3, 1.15], 13, 0.17);
 
     /// <summary>Read across the hall: about 5 m. Cues lead, figures next.</summary>
-    public static CardScale Poster { get; } = new(80, 1.5, 1.3, 0.22);
+    public static CardScale Poster { get; } = new(80, 1.5, [2.4, 2.1, 1.9, 1.7, 1.5, 1.3], 15, 0.2);
 
     /// <summary>Nothing on a card is smaller.</summary>
     public const double LeastPt = 11;
@@ -29,6 +30,9 @@ internal sealed record CardScale(double MostPt, double TitleTimes, double CueTim
         for (var size = MostPt; size > LeastPt; size *= StepFraction) yield return Math.Round(size, 1);
         yield return LeastPt;
     }
+
+    /// <summary>A cue's number in its square.</summary>
+    public static double NumberPt(double sizePt) => Math.Max(sizePt * 0.86, LeastPt);
 
     /// <summary>The type of cards: that of the page with lines closer together, unless more space was asked for.</summary>
     public static TypeScale TypeOf(PaperOptions options)

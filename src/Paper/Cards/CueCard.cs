@@ -14,6 +14,7 @@ namespace Slantwise.Paper.Cards;
 internal sealed record CueCard(string TaskName, int Number, string Cue, SettledPosture? Shown)
 {
     private const double MostPt = 34;
+    private const double ClearPt = 16;
     private const double StepFraction = 0.96;
     private const double FigureFraction = 0.34;
     private const double GapMm = 3;
@@ -27,7 +28,7 @@ internal sealed record CueCard(string TaskName, int Number, string Cue, SettledP
 
         var feel = Felt(words, options, area, type);
         // What is ours to say gives way to what the teacher wrote.
-        if (Largest(area, top, feel, type) is null) feel = [];
+        if (Largest(area, top, feel, type) is null or < ClearPt) feel = [];
         var sizePt = Largest(area, top, feel, type) ?? LeastPt;
         var feelMm = FeelMm(feel, type);
         var bottom = area.BottomMm - feelMm;
@@ -41,7 +42,7 @@ internal sealed record CueCard(string TaskName, int Number, string Cue, SettledP
         var square = SquareMm(sizePt);
         var first = top + Math.Max(0, bottom - top - TextMm(cues, sizePt, type)) / 2;
         sketch.Add(new Box(left + 0.2, first + 0.2, square - 0.4, square - 0.4, Tone.Accent, Math.Max(Sketch.EdgeMm, square * 0.05), square * 0.18));
-        sketch.Centred(left + square / 2, first + square / 2, $"{Number}", sizePt * 0.86, Tone.Accent, TextWeight.Bold);
+        sketch.Centred(left + square / 2, first + square / 2, $"{Number}", CardScale.NumberPt(sizePt), Tone.Accent, TextWeight.Bold);
         sketch.Paragraph(left + square * 1.3, first + square / 2 + TypeScale.HalfCapitalMm(sizePt) - TypeScale.AscentMm(sizePt), cues, sizePt, weight: TextWeight.Bold);
         sketch.Paragraph(area.LeftMm, area.BottomMm - feel.Count * type.LineMm(LeastPt), feel, LeastPt, Tone.Muted);
     }

@@ -58,7 +58,7 @@ internal sealed class CueLines
             {
                 var left = leftMm + i * (_cellMm + ColumnGapMm);
                 sketch.Add(new Box(left + 0.2, top + 0.2, SquareMm - 0.4, SquareMm - 0.4, Tone.Accent, Math.Max(Sketch.EdgeMm, SquareMm * 0.05), SquareMm * 0.18));
-                sketch.Centred(left + SquareMm / 2, top + SquareMm / 2, $"{number}", _sizePt * 0.86, Tone.Accent, TextWeight.Bold);
+                sketch.Centred(left + SquareMm / 2, top + SquareMm / 2, $"{number}", CardScale.NumberPt(_sizePt), Tone.Accent, TextWeight.Bold);
                 sketch.Paragraph(left + SquareMm + AfterMm, top + SquareMm / 2 + TypeScale.HalfCapitalMm(_sizePt) - TypeScale.AscentMm(_sizePt), row[i], _sizePt);
             }
             top += RowMm(row) + GapMm + more;

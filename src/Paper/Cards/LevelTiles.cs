@@ -63,7 +63,7 @@ internal sealed class LevelTiles(IReadOnlyList<OfferedLevel> offered, PaperWords
             && CardScale.HasWholeWords(type, words.Dose(o.Level.Dose), room, sizePt, TextWeight.Bold))) return null;
         var lines = Enumerable.Range(0, offered.Count).Max(i => NameLines(i, tile, sizePt).Count)
             + Enumerable.Range(0, offered.Count).Max(i => DoseLines(i, tile, sizePt).Count);
-        var text = lines * type.LineMm(sizePt) + (_hasFigures ? 3 : 2.5) * PadMm;
+        var text = lines * type.LineMm(sizePt) + (_hasFigures ? 3.5 : 3) * PadMm;
         var left = (heightMm - (rowCount - 1) * GutterMm) / rowCount - text;
         return left < 0 ? null : new TileFit(perRow, tile, sizePt, _hasFigures ? left : 0, rowCount * text + (rowCount - 1) * GutterMm);
     }

@@ -31,20 +31,16 @@ public static class StationCardPages
         var tasks = sheet.Content.Tasks.Select(task => CardContent.Of(task, record)).ToList();
 
         List<TaskCard> Cards(Func<int, Area> place) => [.. tasks.Select((t, i) => new TaskCard(t, place(i).Inside(BorderMm), words, type, CardScale.Card))];
-        // All cards of a lesson in one size of type, so that no task looks weightier than another.
-        double? Size(List<TaskCard> cards) => cards.Any(c => c.LargestPt is null) ? null : cards.Min(c => c.LargestPt);
-
         var halves = Cards(i => new Area(0, i % 2 * paper.HeightMm / 2, paper.WidthMm, paper.HeightMm / 2));
-        if (options.CardSize == CardSize.HalfPage && Size(halves) is >= HalfPageLeastPt and { } halfPt)
-            return Tinted([.. halves.Chunk(2).Select((pair, i) => Page(pair, halfPt, paper.WidthMm, paper.HeightMm, i * 2))]);
+        if (options.CardSize == CardSize.HalfPage && halves.All(c => c.Largest() is { SizePt: >= HalfPageLeastPt }))
+            return Tinted([.. halves.Chunk(2).Select((pair, i) => Page(pair, paper.WidthMm, paper.HeightMm, i * 2))]);
         var wholes = Cards(_ => new Area(0, 0, paper.HeightMm, paper.WidthMm));
-        var wholePt = Size(wholes) ?? CardScale.LeastPt;
-        return Tinted([.. wholes.Select((card, i) => Page([card], wholePt, paper.HeightMm, paper.WidthMm, i))]);
+        return Tinted([.. wholes.Select((card, i) => Page([card], paper.HeightMm, paper.WidthMm, i))]);
 
-        Scene Page(IReadOnlyList<TaskCard> cards, double sizePt, double widthMm, double heightMm, int first)
+        Scene Page(IReadOnlyList<TaskCard> cards, double widthMm, double heightMm, int first)
         {
             var sketch = new Sketch(type);
-            foreach (var card in cards) card.DrawOn(sketch, sizePt);
+            foreach (var card in cards) card.DrawOn(sketch);
             if (heightMm > widthMm) sketch.Add(new Line(0, heightMm / 2, widthMm, heightMm / 2, Sketch.HairlineMm, Tone.Faint, IsDashed: true));
             var names = string.Join(", ", tasks.Skip(first).Take(cards.Count).Select(t => t.Title));
             return new Scene(widthMm, heightMm, sketch.Shapes, new CardWords(options.Language).Of("StationDescription", names));

@@ -9,6 +9,9 @@ internal sealed class TaskCard
 {
     private const double GapFraction = 0.022;
 
+    // Without figures, levels take no more than this many times what they need: the rest goes between the cues.
+    private const double AiryFraction = 1.8;
+
     private readonly CardContent _content;
     private readonly Area _area;
     private readonly PaperWords _words;
@@ -20,16 +23,24 @@ internal sealed class TaskCard
         (_content, _area, _words, _type, _scale) = (content, area, words, type, scale);
     }
 
-    /// <summary>The largest size of the levels' words at which all fits with its words unbroken; else the largest that fits; none where nothing does.</summary>
-    public double? LargestPt =>
-        _scale.SizesPt().Select(size => (double?)size).FirstOrDefault(size => Fitted(size!.Value, isWhole: true) is not null)
-        ?? _scale.SizesPt().Select(size => (double?)size).FirstOrDefault(size => Fitted(size!.Value, isWhole: false) is not null);
-
-    /// <summary>Draws the card at a size that fits; at one that does not, at the least.</summary>
-    /// <exception cref="InvalidOperationException">Its words do not fit at the least size: a rectangle too small for a task.</exception>
-    public void DrawOn(Sketch sketch, double sizePt)
+    /// <summary>Its parts as large as they fit, words unbroken; else as large as they fit; none where nothing does.</summary>
+    public CardParts? Largest()
     {
-        var parts = Fitted(sizePt, isWhole: true) ?? Fitted(sizePt, isWhole: false) ?? Fitted(CardScale.LeastPt, isWhole: false, leastFigureMm: 0)
+        foreach (var isWhole in (bool[])[true, false])
+        {
+            var tried = _scale.CueTimes.Select(times => _scale.SizesPt().Select(size => Fitted(size, size * times, isWhole)).FirstOrDefault(p => p is not null)).ToList();
+            // Cues as large as can be while levels stay legible; else the last, in which they are most alike.
+            if (tried.OfType<CardParts>().Where(p => p.SizePt >= _scale.LevelLeastPt).MaxBy(p => p.CuePt) is { } clear) return clear;
+            if (tried[^1] is { } plain) return plain;
+        }
+        return null;
+    }
+
+    /// <summary>Draws the card as large as it fits.</summary>
+    /// <exception cref="InvalidOperationException">Its words do not fit at the least size: a rectangle too small for a task.</exception>
+    public void DrawOn(Sketch sketch)
+    {
+        var parts = Largest() ?? Fitted(CardScale.LeastPt, CardScale.LeastPt, isWhole: false, leastFigureMm: 0)
             ?? throw new InvalidOperationException($"A card of {_area.WidthMm} by {_area.HeightMm} mm has no room for '{_content.Title}'.");
         var gap = GapMm;
         var top = _area.TopMm;
@@ -47,6 +58,7 @@ internal sealed class TaskCard
         if (_content.Levels is not null)
         {
             bottom -= parts.Cues is null ? 0 : parts.Cues.HeightMm + gap;
+            if (parts.Tiles is { FigureMm: 0 } plain && parts.Cues is not null) bottom = Math.Min(bottom, top + plain.LeastMm * AiryFraction);
             if (parts.Tiles is { } tiles) new LevelTiles(_content.Levels, _words, _type).Draw(sketch, new Area(_area.LeftMm, top, _area.WidthMm, bottom - top), tiles);
             else sketch.Paragraph(_area.LeftMm, top, _type.Lines(_words["AgreeHint"], _area.WidthMm, parts.SizePt), parts.SizePt);
             top = bottom + gap;
@@ -60,15 +72,14 @@ internal sealed class TaskCard
 
     private double CautionMm(CardParts parts) => Math.Max(SignMm(parts.SizePt), parts.Caution.Count * _type.LineMm(parts.SizePt));
 
-    private CardParts? Fitted(double sizePt, bool isWhole, double? leastFigureMm = null)
+    private CardParts? Fitted(double sizePt, double cuePt, bool isWhole, double? leastFigureMm = null)
     {
-        var titlePt = Math.Max(sizePt * _scale.TitleTimes, 14);
-        var cuePt = sizePt * _scale.CueTimes;
+        var titlePt = Math.Max(sizePt * _scale.TitleTimes, cuePt);
         var cues = _content.Cues.Count == 0 ? null : CueLines.Of(_content.Cues, _type, _area.WidthMm, cuePt, _content.Levels is null ? 1 : 2);
         if (isWhole && cues is { IsWhole: false }) return null;
         if (isWhole && !CardScale.HasWholeWords(_type, _content.Title, _area.WidthMm, titlePt, TextWeight.Bold)) return null;
         var parts = new CardParts(
-            sizePt, titlePt, _type.Lines(_content.Title, _area.WidthMm, titlePt, TextWeight.Bold), _type.Lines(_content.Purpose, _area.WidthMm, sizePt),
+            sizePt, titlePt, cuePt, _type.Lines(_content.Title, _area.WidthMm, titlePt, TextWeight.Bold), _type.Lines(_content.Purpose, _area.WidthMm, sizePt),
             _type.Lines(_content.Caution, _area.WidthMm - SignMm(sizePt) * 1.4, sizePt, TextWeight.Bold), null, cues);
         var room = _area.HeightMm - parts.Title.Count * _type.LineMm(titlePt) - parts.Purpose.Count * _type.LineMm(sizePt) - GapMm
             - (parts.Caution.Count > 0 ? CautionMm(parts) + GapMm : 0) - (cues?.HeightMm ?? 0);

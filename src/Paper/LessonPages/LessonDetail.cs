@@ -5,9 +5,10 @@ internal sealed record LessonDetail
 {
     private static readonly (string Words, Func<LessonDetail, LessonDetail> Shorter)[] Steps =
     [
-        ("CutPatterns", d => d with { HasPatterns = false }),
         ("CutQuestions", d => d with { QuestionsPerTopicCount = 1 }),
+        ("CutSomeNotes", d => d with { NotesMm = 14 }),
         ("CutPhaseNotes", d => d with { HasPhaseNotes = false }),
+        ("CutPatterns", d => d with { HasPatterns = false }),
         ("CutPurposes", d => d with { MostPurposeCount = 1 }),
         ("CutLines", d => d with { MostLineCount = 1 }),
         ("CutDebrief", d => d with { HasDebrief = false }),
@@ -48,15 +49,20 @@ internal sealed record LessonDetail
     /// <summary>The least room for notes; 0 for none.</summary>
     public double NotesMm { get; init; } = 24;
 
-    /// <summary>From everything to the least, each with the name of what it has left out beside the one before.</summary>
-    public static IEnumerable<(LessonDetail Detail, string? Cut)> FromFull()
+    /// <summary>The names of what can be left out, in the order in which it goes.</summary>
+    public static IReadOnlyList<string> AllCuts { get; } = [.. Steps.Select(s => s.Words)];
+
+    /// <summary>Everything but what was cut.</summary>
+    public static LessonDetail Without(IEnumerable<string> cuts)
     {
-        var detail = new LessonDetail();
-        yield return (detail, null);
-        foreach (var (words, shorter) in Steps) yield return (detail = shorter(detail), words);
+        var gone = cuts.ToHashSet(StringComparer.Ordinal);
+        return Steps.Where(s => gone.Contains(s.Words)).Aggregate(new LessonDetail(), (detail, step) => step.Shorter(detail));
     }
 
-    /// <summary>Whether an earlier cut is part of a later one, which then says it all.</summary>
-    public static bool IsPartOf(string earlier, string later) => (earlier, later) is
+    /// <summary>What a page names of its cuts: those that another says already are passed over, and so is less room for notes, which shows.</summary>
+    public static IEnumerable<string> Named(IReadOnlyList<string> cuts) =>
+        cuts.Where(c => c != "CutSomeNotes" && !cuts.Any(later => IsPartOf(c, later)));
+
+    private static bool IsPartOf(string cut, string other) => (cut, other) is
         ("CutQuestions", "CutAllQuestions") or ("CutPurposes", "CutAllPurposes") or ("CutPatterns", "CutDebrief") or ("CutPhaseNotes", "CutPhases");
 }

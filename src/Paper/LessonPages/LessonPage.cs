@@ -37,28 +37,32 @@ public static class LessonPage
         var scene = new Scene(frame.WidthMm, frame.HeightMm, sketch.Shapes, words.Of("LessonDescription", record.Class.Name, paperWords.Date(record.Lesson.Date)));
         return options.IsCream ? Cream.Of(new PrintedPage(scene, [])).Scene : scene;
 
-        // What left nothing out, because there was nothing of its kind, is not named as left out.
+        // The least needed goes first until the rest fits; then comes back what still has room, the most needed first.
         IReadOnlyList<Placed> Fitting()
         {
-            var named = new List<string>();
-            var heightMm = double.PositiveInfinity;
-            IReadOnlyList<Placed> placed = [];
-            foreach (var (detail, cut) in LessonDetail.FromFull())
+            List<string> cuts = [];
+            // Of what there is nothing of, nothing can be left out; what stands beside something taller may be worth it once that is gone.
+            for (var before = -1; before < cuts.Count && Pages(cuts).Count > 1;)
             {
-                var said = Blocks(detail, []);
-                var needed = said.Sum(b => b.LeastMm + b.GapMm);
-                if (cut is not null && needed < heightMm)
+                before = cuts.Count;
+                foreach (var cut in LessonDetail.AllCuts.Where(c => !cuts.Contains(c)).ToList())
                 {
-                    named.RemoveAll(n => LessonDetail.IsPartOf(n, cut));
-                    named.Add(cut);
+                    if (HeightMm([.. cuts, cut]) < HeightMm(cuts)) cuts.Add(cut);
+                    if (Pages(cuts).Count == 1) break;
                 }
-                heightMm = needed;
-                var pages = Column.Pages(Blocks(detail, named), new Block(0, (_, _, _) => { }), top, frame.BottomMm);
-                placed = pages[0];
-                if (pages.Count == 1) break;
             }
-            return placed;
+            foreach (var cut in cuts.AsEnumerable().Reverse().ToList())
+            {
+                List<string> fewer = [.. cuts.Where(c => c != cut)];
+                if (Pages(fewer).Count == 1) cuts = fewer;
+            }
+            return Pages(cuts)[0];
         }
+
+        double HeightMm(IReadOnlyList<string> cuts) => Blocks(LessonDetail.Without(cuts), []).Sum(b => b.LeastMm + b.GapMm);
+
+        IReadOnlyList<IReadOnlyList<Placed>> Pages(IReadOnlyList<string> cuts) =>
+            Column.Pages(Blocks(LessonDetail.Without(cuts), [.. LessonDetail.Named(cuts)]), new Block(0, (_, _, _) => { }), top, frame.BottomMm);
 
         IReadOnlyList<Block> Blocks(LessonDetail detail, IReadOnlyList<string> cuts) =>
         [
@@ -77,10 +81,10 @@ public static class LessonPage
         var (half, right) = (columns.HalfMm, frame.LeftMm + columns.HalfMm + PageColumns.GutterMm);
         IReadOnlyList<PageLine> Items(string heading, IEnumerable<string> items, string mark = "–") => [columns.Heading(words[heading]), .. items.SelectMany(i => columns.Lines(i, half, mark))];
 
-        var others = Items("OthersHead", new OtherLevels(record, options, words, paperWords).Sentences(detail.HasNames), "");
-        IReadOnlyList<PageLine> equipment = Items("EquipmentHead", Equipment.Of(record, words), PageLine.Box);
-        yield return columns.Block(3, (frame.LeftMm, Items("SafetyHead", SafetyLines.Of(record.School.Policy, words))), (right, others));
         string[] shown = detail.HasDemonstration ? ["ShowLevels", "ShowCues", "ShowSet", "ShowChoice"] : [];
+        var others = Items("OthersHead", new OtherLevels(record, options, words, paperWords).Sentences(detail.HasNames), "");
+        var equipment = Items("EquipmentHead", Equipment.Of(record, words), PageLine.Box);
+        yield return columns.Block(3, (frame.LeftMm, Items("SafetyHead", SafetyLines.Of(record.School.Policy, words))), (right, others));
         yield return shown.Length > 0
             ? columns.Block(3, (frame.LeftMm, Items("DemonstrationHead", shown.Select(k => words[k]), PageLine.Box)), (right, equipment))
             : columns.Block(3, (frame.LeftMm, equipment));
@@ -91,7 +95,7 @@ public static class LessonPage
             questions.Add(columns.Heading(words["QuestionsHead"]));
             foreach (var topic in asking.Questions(detail.QuestionsPerTopicCount).GroupBy(q => q.Topic))
             {
-                questions.Add(new PageLine(topic.Key) { Tone = Tone.Muted });
+                if (detail.QuestionsPerTopicCount > 1) questions.Add(new PageLine(topic.Key) { Tone = Tone.Muted });
                 questions.AddRange(topic.SelectMany(q => columns.Lines(q.Question, half, "–")));
             }
         }

@@ -18,13 +18,14 @@ internal sealed class PageColumns(PageFrame frame, double? sizePt = null)
     /// <summary>The width of one of two columns.</summary>
     public double HalfMm => (frame.RoomMm - GutterMm) / 2;
 
-    /// <summary>A text in lines, cut with a mark of omission where it takes more than it may.</summary>
-    public IEnumerable<PageLine> Lines(string text, double widthMm, string mark = "", int mostCount = int.MaxValue, bool isBold = false, Tone tone = Tone.Ink)
+    /// <summary>A text in lines, cut with a mark of omission where it takes more than it may; its ending is never cut.</summary>
+    public IEnumerable<PageLine> Lines(
+        string text, double widthMm, string mark = "", int mostCount = int.MaxValue, bool isBold = false, Tone tone = Tone.Ink, string ending = "")
     {
         var weight = isBold ? TextWeight.Bold : TextWeight.Regular;
         var room = widthMm - (mark.Length > 0 ? MarkMm : 0);
-        var lines = frame.Type.Lines(text, room, SizePt, weight);
-        if (lines.Count > mostCount) lines = [.. lines.Take(mostCount - 1), Cut(lines[mostCount - 1], room, weight)];
+        var lines = frame.Type.Lines(text + ending, room, SizePt, weight);
+        if (lines.Count > mostCount) lines = [.. lines.Take(mostCount - 1), Cut(string.Join(' ', frame.Type.Lines(text, room, SizePt, weight).Skip(mostCount - 1)), ending, room, weight)];
         return lines.Select((line, i) => new PageLine(line, i == 0 || mark.Length == 0 ? mark : PageLine.Indent) { IsBold = isBold, Tone = tone });
     }
 
@@ -50,9 +51,10 @@ internal sealed class PageColumns(PageFrame frame, double? sizePt = null)
         sketch.Words(left + (line.Mark.Length > 0 ? MarkMm : 0), baseline, line.Words, SizePt, line.Tone, weight);
     }
 
-    private string Cut(string line, double roomMm, TextWeight weight)
+    private string Cut(string line, string ending, double roomMm, TextWeight weight)
     {
-        while (line.Length > 0 && frame.Type.WidthMm(line + CutEnd, SizePt, weight) > roomMm) line = line[..^1];
-        return line.TrimEnd() + CutEnd;
+        string Ended(string kept) => $"{kept.TrimEnd(' ', ',', '.', ';')}{CutEnd}{ending}";
+        while (line.Length > 0 && frame.Type.WidthMm(Ended(line), SizePt, weight) > roomMm) line = line[..^1];
+        return Ended(line);
     }
 }

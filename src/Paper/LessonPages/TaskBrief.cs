@@ -25,7 +25,7 @@ internal sealed class TaskBrief(SheetTask task, int number, LessonRecord record,
         var levelsMm = (frame.RoomMm - PageColumns.GutterMm) * LevelsFraction;
         var cuesLeft = frame.LeftMm + levelsMm + PageColumns.GutterMm;
         IEnumerable<PageLine> levels = detail.HasLevels
-            ? OfferedLevel.Of(task, record, null).SelectMany((l, i) => _columns.Lines($"{l.Level.Name}, {words.Dose(l.Level.Dose)}", levelsMm, $"{i + 1}", detail.MostLineCount))
+            ? OfferedLevel.Of(task, record, null).SelectMany((l, i) => _columns.Lines(l.Level.Name, levelsMm, $"{i + 1}", detail.MostLineCount, ending: $", {words.Dose(l.Level.Dose)}"))
             : [];
         IEnumerable<PageLine> cues = detail.HasCues
             ? task.Cues.SelectMany((cue, i) => _columns.Lines(cue, frame.RightMm - cuesLeft, $"{i + 1}", detail.MostLineCount))

@@ -4,6 +4,7 @@ using Slantwise.Paper.Layout;
 using Slantwise.Paper.Sheets;
 using Slantwise.Paper.Words;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Sheets;
 
 namespace Slantwise.Paper.Posters;
 
@@ -22,7 +23,7 @@ public static class PosterPages
         if (record.Sheet is not { Content.Tasks.Count: > 0 } sheet)
             throw new ArgumentException("Posters are printed from a lesson's frozen sheet with at least one task; this lesson has none.", nameof(record));
         var posters = sheet.Content.Tasks.Select(task => Task(CardContent.Of(task, record), options))
-            .Append(Way(options, sheet.Content.Predicts != Records.Sheets.PredictionKind.Nothing))
+            .Append(Way(options, sheet.Content))
             .Select(scene => options.IsCream ? Cream.Of(new PrintedPage(scene, [])).Scene : scene);
         return [.. posters.SelectMany(scene => options.PosterSize == PosterSize.TwoPages ? Halves(scene) : [scene])];
     }
@@ -53,18 +54,22 @@ public static class PosterPages
 
         void Fill(CardContent part, Area area)
         {
-            var card = new TaskCard(part, area, words, type, CardScale.Poster);
-            card.DrawOn(sketch, card.LargestPt ?? CardScale.LeastPt);
+            new TaskCard(part, area, words, type, CardScale.Poster).DrawOn(sketch);
         }
     }
 
-    private static Scene Way(PaperOptions options, bool hasPrediction)
+    private static Scene Way(PaperOptions options, SheetContent content)
     {
         var sheet = Sheet(options);
-        var words = new CardWords(options.Language);
-        var sketch = new Sketch(CardScale.TypeOf(options));
-        var steps = new SetSteps(words, new PaperWords(options.Language), CardScale.TypeOf(options), hasPrediction);
-        steps.DrawOn(sketch, sheet, BorderMm);
+        var (words, type) = (new CardWords(options.Language), CardScale.TypeOf(options));
+        var sketch = new Sketch(type);
+        var guess = content.Predicts switch
+        {
+            PredictionKind.SuccessCount => words.Of("GuessCount", content.TrialCount),
+            PredictionKind.HoldS => words["GuessSeconds"],
+            _ => "",
+        };
+        new SetSteps(words, new PaperWords(options.Language), type, guess).DrawOn(sketch, sheet, BorderMm);
         return new Scene(sheet.WidthMm, sheet.HeightMm, sketch.Shapes, words["WayDescription"]);
     }
 

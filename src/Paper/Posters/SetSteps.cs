@@ -6,15 +6,15 @@ using Slantwise.Paper.Words;
 namespace Slantwise.Paper.Posters;
 
 /// <summary>The way of a set in four drawn steps: choose, say what you think, try and check, decide.</summary>
-internal sealed class SetSteps(CardWords words, PaperWords paperWords, TypeScale type, bool hasPrediction)
+internal sealed class SetSteps(CardWords words, PaperWords paperWords, TypeScale type, string guess)
 {
-    private const double PictureFraction = 0.42;
+    private const double PictureFraction = 0.48;
     private const double MostPt = 60;
     private const double StepFraction = 0.96;
     private const double PadFraction = 0.06;
 
     // Without a prediction on the sheet there is nothing to say before trying.
-    private IReadOnlyList<string> Steps => hasPrediction ? ["Choose", "Think", "Try", "Decide"] : ["Choose", "Try", "Decide"];
+    private IReadOnlyList<string> Steps => guess.Length > 0 ? ["Choose", "Think", "Try", "Decide"] : ["Choose", "Try", "Decide"];
 
     /// <summary>Draws the steps in two rows of two, read across; no step stands across the middle.</summary>
     public void DrawOn(Sketch sketch, Area sheet, double borderMm)
@@ -48,7 +48,7 @@ internal sealed class SetSteps(CardWords words, PaperWords paperWords, TypeScale
 
     private IReadOnlyList<string> Body(string step, Area cell, double sizePt) => type.Lines(words[$"Step{step}Hint"], Pad(cell).WidthMm, sizePt);
 
-    private double BodyRoomMm(Area cell, double headPt) => Pad(cell).HeightMm * (1 - PictureFraction) - Disc(headPt) * 2 - Pad(cell).HeightMm * 0.1;
+    private double BodyRoomMm(Area cell, double headPt) => Pad(cell).HeightMm * (1 - PictureFraction) - Disc(headPt) * 2 - Pad(cell).HeightMm * 0.08;
 
     private void Draw(Sketch sketch, string step, int number, Area cell, double headPt, double bodyPt)
     {
@@ -62,7 +62,7 @@ internal sealed class SetSteps(CardWords words, PaperWords paperWords, TypeScale
         switch (step)
         {
             case "Choose": StepPictures.Choose(sketch, picture); break;
-            case "Think": StepPictures.Think(sketch, picture); break;
+            case "Think": StepPictures.Think(sketch, picture, guess); break;
             case "Try": StepPictures.Try(sketch, picture); break;
             default: StepPictures.Decide(sketch, picture, [paperWords["Easier"], paperWords["Same"], paperWords["Harder"]], type); break;
         }

@@ -25,7 +25,7 @@ internal static class StepPictures
     }
 
     /// <summary>A speech bubble with a guess.</summary>
-    public static void Think(Sketch sketch, Area area)
+    public static void Think(Sketch sketch, Area area, string guess)
     {
         var size = area.HeightMm;
         var figure = new Area(area.LeftMm + area.WidthMm * 0.12, area.TopMm, area.WidthMm * 0.22, size);
@@ -34,7 +34,7 @@ internal static class StepPictures
         var (top, bottom) = (area.TopMm + size * 0.08, area.TopMm + size * 0.68);
         sketch.Add(new Pen().MoveTo(left, top).LineTo(right, top).LineTo(right, bottom).LineTo(left + size * 0.3, bottom).LineTo(left - size * 0.05, bottom + size * 0.14)
             .LineTo(left + size * 0.1, bottom).LineTo(left, bottom).Close().Stroke(size * 0.03, Tone.Ink));
-        sketch.Centred((left + right) / 2, (top + bottom) / 2, "? / 5", size * 1.1, Tone.Ink, TextWeight.Bold);
+        sketch.Centred((left + right) / 2, (top + bottom) / 2, guess, size * 1.1, Tone.Ink, TextWeight.Bold);
     }
 
     /// <summary>A shape being held, tries marked one by one, and the numbered squares of the cues.</summary>
@@ -59,7 +59,7 @@ internal static class StepPictures
         Sign[] signs = [Sign.Down, Sign.Along, Sign.Up];
         var step = area.WidthMm / signs.Length;
         var size = Math.Min(area.HeightMm * 0.55, step * 0.6);
-        var sizePt = Math.Min(area.HeightMm * 0.5, names.Min(n => step * 0.9 / type.WidthMm(n, 1)));
+        var sizePt = Math.Min(area.HeightMm * 0.7, names.Min(n => step * 0.9 / type.WidthMm(n, 1)));
         for (var i = 0; i < signs.Length; i++)
         {
             var middle = area.LeftMm + (i + 0.5) * step;

@@ -5,7 +5,7 @@ namespace Slantwise.Desk.Pages.Lessons;
 /// <summary>What to print of a lesson, and how, as the print page's address says it.</summary>
 /// <param name="Kind">The document, one of <see cref="Kinds"/>.</param>
 /// <param name="Values">The options by their names in the address; what is as usual is left out.</param>
-internal sealed record PrintChoice(string Kind, IReadOnlyDictionary<string, string> Values)
+public sealed record PrintChoice(string Kind, IReadOnlyDictionary<string, string> Values)
 {
     /// <summary>The documents, in the order a lesson needs them.</summary>
     public static readonly IReadOnlyList<string> Kinds = ["sheets", "class", "observation", "lesson", "stations", "poster", "cues", "pack"];
