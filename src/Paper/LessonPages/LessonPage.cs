@@ -20,49 +20,57 @@ public static class LessonPage
     /// What has no room is left out in one order, the least needed in the hall first, and the page says what was left out. Cautions never are.
     /// How many pupils have other levels is said, never why.
     /// </returns>
-    /// <exception cref="ArgumentException">The lesson has no frozen sheet, or its sheet has no task.</exception>
+    /// <exception cref="ArgumentException">The lesson has no frozen sheet, or its sheet has no task; cautions longer than a sheet may hold.</exception>
     public static Scene Of(LessonRecord record, LessonRecord? before, PaperOptions options)
     {
         if (record.Sheet is not { Content.Tasks.Count: > 0 })
             throw new ArgumentException("A lesson page is printed from a lesson's frozen sheet with at least one task; this lesson has none.", nameof(record));
+        var words = new CardWords(options.Language);
+        var page = Fitted(record, before, options, options.HasWideSpacing)
+            // Wider spacing goes last of all, where nothing else makes it one page.
+            ?? Fitted(record, before, options with { HasWideSpacing = false }, options.HasWideSpacing)
+            ?? throw new ArgumentException("A lesson's cautions are too long for one page: a sheet holds at most three tasks, and a caution at most 300 characters.", nameof(record));
+        var scene = page with { Description = words.Of("LessonDescription", record.Class.Name, new PaperWords(options.Language).Date(record.Lesson.Date)) };
+        return options.IsCream ? Cream.Of(new PrintedPage(scene, [])).Scene : scene;
+    }
+
+    // None where even the least takes more than a page.
+    private static Scene? Fitted(LessonRecord record, LessonRecord? before, PaperOptions options, bool isWideAsked)
+    {
         var frame = PageFrame.Of(options.Size) with { Type = TypeScale.Of(options with { IsLargePrint = false, IsTwoUp = false }) };
         var (words, paperWords) = (new CardWords(options.Language), new PaperWords(options.Language));
         var head = new ClassHead(record, frame, paperWords, isPaged: false);
         var top = frame.TopMm + head.HeightMm;
         var asking = new Asking(record, before, options.Language, words, paperWords);
-        var page = Fitting();
-        var sketch = new Sketch(frame.Type);
-        head.DrawOn(sketch, 1, 1);
-        foreach (var block in page) block.DrawOn(sketch);
-        var scene = new Scene(frame.WidthMm, frame.HeightMm, sketch.Shapes, words.Of("LessonDescription", record.Class.Name, paperWords.Date(record.Lesson.Date)));
-        return options.IsCream ? Cream.Of(new PrintedPage(scene, [])).Scene : scene;
+        IReadOnlyList<string> always = isWideAsked && !options.HasWideSpacing ? ["CutSpacing"] : [];
 
         // The least needed goes first until the rest fits; then comes back what still has room, the most needed first.
-        IReadOnlyList<Placed> Fitting()
+        List<string> cuts = [];
+        // Of what there is nothing of, nothing can be left out; what stands beside something taller may be worth it once that is gone.
+        for (var count = -1; count < cuts.Count && Pages(cuts).Count > 1;)
         {
-            List<string> cuts = [];
-            // Of what there is nothing of, nothing can be left out; what stands beside something taller may be worth it once that is gone.
-            for (var before = -1; before < cuts.Count && Pages(cuts).Count > 1;)
+            count = cuts.Count;
+            foreach (var cut in LessonDetail.AllCuts.Where(c => !cuts.Contains(c)).ToList())
             {
-                before = cuts.Count;
-                foreach (var cut in LessonDetail.AllCuts.Where(c => !cuts.Contains(c)).ToList())
-                {
-                    if (HeightMm([.. cuts, cut]) < HeightMm(cuts)) cuts.Add(cut);
-                    if (Pages(cuts).Count == 1) break;
-                }
+                if (HeightMm([.. cuts, cut]) < HeightMm(cuts)) cuts.Add(cut);
+                if (Pages(cuts).Count == 1) break;
             }
-            foreach (var cut in cuts.AsEnumerable().Reverse().ToList())
-            {
-                List<string> fewer = [.. cuts.Where(c => c != cut)];
-                if (Pages(fewer).Count == 1) cuts = fewer;
-            }
-            return Pages(cuts)[0];
         }
+        foreach (var cut in cuts.AsEnumerable().Reverse().ToList())
+        {
+            List<string> fewer = [.. cuts.Where(c => c != cut)];
+            if (Pages(fewer).Count == 1) cuts = fewer;
+        }
+        if (Pages(cuts) is not [var placed]) return null;
+        var sketch = new Sketch(frame.Type);
+        head.DrawOn(sketch, 1, 1);
+        foreach (var block in placed) block.DrawOn(sketch);
+        return new Scene(frame.WidthMm, frame.HeightMm, sketch.Shapes, "");
 
-        double HeightMm(IReadOnlyList<string> cuts) => Blocks(LessonDetail.Without(cuts), []).Sum(b => b.LeastMm + b.GapMm);
+        double HeightMm(IReadOnlyList<string> without) => Blocks(LessonDetail.Without(without), []).Sum(b => b.LeastMm + b.GapMm);
 
-        IReadOnlyList<IReadOnlyList<Placed>> Pages(IReadOnlyList<string> cuts) =>
-            Column.Pages(Blocks(LessonDetail.Without(cuts), [.. LessonDetail.Named(cuts)]), new Block(0, (_, _, _) => { }), top, frame.BottomMm);
+        IReadOnlyList<IReadOnlyList<Placed>> Pages(IReadOnlyList<string> without) => Column.Pages(
+            Blocks(LessonDetail.Without(without), [.. always, .. LessonDetail.Named(without)]), new Block(0, (_, _, _) => { }), top, frame.BottomMm);
 
         IReadOnlyList<Block> Blocks(LessonDetail detail, IReadOnlyList<string> cuts) =>
         [

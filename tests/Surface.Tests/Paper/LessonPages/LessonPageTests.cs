@@ -3,6 +3,7 @@ using Slantwise.Paper;
 using Slantwise.Paper.LessonPages;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
+using Slantwise.Records.Tasks;
 using Slantwise.Surface.Tests.Paper.Cards;
 using Snapshooter.Xunit3;
 
@@ -25,6 +26,29 @@ public class LessonPageTests
         // Cautions and the stop never go.
         foreach (var task in record.Sheet!.Content.Tasks) Assert.Contains(task.Caution.Replace(" ", ""), page.Run());
         Assert.Contains("Señaldeparar", page.Run());
+    }
+
+    // As long as everything may be: see Limits in Records.
+    [Theory]
+    [InlineData(PaperSize.A4, false)]
+    [InlineData(PaperSize.Letter, true)]
+    public void Of_EverythingAtItsLimit_IsOnePageWithItsCautions(PaperSize size, bool hasWideSpacing)
+    {
+        static string Text(string word, int length) => string.Concat(Enumerable.Repeat(word + " ", 60))[..length].Trim();
+        var tasks = Enumerable.Range(1, 3).Select(i => PaperLessons.Task(
+            i * 100, Text("Wobbling", 80), Text("Purposefully", 300), [.. Enumerable.Repeat(Text("Mammoth", 80), 5)], Text("Warning", 300),
+            [.. Enumerable.Repeat((Text("Womanwoman", 80), new Dose(DoseKind.RepetitionsCount, 12345.67m), Array.Empty<BodyDemand>()), 6)]));
+        var record = PaperLessons.Of(30, [.. tasks]);
+        record = record with
+        {
+            Class = record.Class with { Name = Text("Wommwomm", 60) },
+            Lesson = record.Lesson with { Title = Text("Mmmwmmm", 80), Phases = [.. Enumerable.Repeat(new LessonPhase(PhaseKind.Transition, 180, Text("Mmmmwmm", 300)), 20)] },
+            School = record.School with { Policy = new SafetyPolicy { Inversion = PolicyChoice.NotAllowed, Rolls = PolicyChoice.NotAllowed } },
+        };
+        var page = LessonPage.Of(record, null, CardLessons.English with { Size = size, HasWideSpacing = hasWideSpacing });
+        Tidy.Check(page);
+        Assert.Equal(3, page.Run().Split(Text("Warning", 300).Replace(" ", "")).Length - 1);
+        Assert.Contains("Leftoutforwantofroom", page.Run());
     }
 
     [Fact]
