@@ -30,4 +30,13 @@ public sealed record PaperOptions(PaperSize Size, CultureInfo Language)
 
     /// <summary>Whether the page is tinted like cream paper, for a screen. In a printer, use cream paper instead: then nothing is printed in the ground.</summary>
     public bool IsCream { get; init; }
+
+    /// <summary>How large station cards are.</summary>
+    public CardSize CardSize { get; init; } = CardSize.HalfPage;
+
+    /// <summary>How large wall posters are.</summary>
+    public PosterSize PosterSize { get; init; } = PosterSize.OnePage;
+
+    /// <summary>Whether the lesson page says by first name who has other levels, beside how many do. Never why.</summary>
+    public bool NamesOtherLevels { get; init; }
 }

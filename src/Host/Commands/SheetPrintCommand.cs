@@ -17,7 +17,7 @@ internal static class SheetPrintCommand
         var pick = new LessonPick();
         var output = new Option<string>("--output", "-o") { Description = HostWords.Say("OptionOutput"), HelpName = "FILE", Required = true };
         var kind = new Option<string>("--kind") { Description = HostWords.Say("OptionKind"), DefaultValueFactory = _ => "sheets" };
-        kind.AcceptOnlyFromAmong("sheets", "class", "observation");
+        kind.AcceptOnlyFromAmong([.. Enum.GetNames<PrintKind>().Select(name => name.ToLowerInvariant())]);
         var flags = new PaperFlags();
         var command = new Command("print", HostWords.Say("SheetPrintHelp")) { output, kind };
         flags.AddTo(command);
@@ -35,7 +35,8 @@ internal static class SheetPrintCommand
             var record = await open.RecordAsync(lesson, cancel);
 
             var what = Enum.Parse<PrintKind>(parsed.GetValue(kind)!, ignoreCase: true);
-            var pages = LessonPrint.Pages(record, what, paper);
+            var before = await LessonBefore.FindAsync(open.Store, record, what, cancel);
+            var pages = LessonPrint.Pages(record, before, what, paper);
             if (pages.Count == 0) throw Refusal.Of("PrintNoPupils");
             await LessonPrint.KeepLayoutsAsync(open.Store, record, pages, cancel);
             await File.WriteAllBytesAsync(target, LessonPrint.Pdf(pages, record, what, paper.Language), cancel);

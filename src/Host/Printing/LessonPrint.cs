@@ -1,7 +1,12 @@
 using System.Globalization;
 using System.Text;
+using Slantwise.Engines.Drawing;
 using Slantwise.Host.Words;
 using Slantwise.Paper;
+using Slantwise.Paper.Cards;
+using Slantwise.Paper.LessonPages;
+using Slantwise.Paper.Pack;
+using Slantwise.Paper.Posters;
 using Slantwise.Records;
 using Slantwise.Records.Lessons;
 
@@ -10,13 +15,20 @@ namespace Slantwise.Host.Printing;
 /// <summary>A lesson's printed documents, for the command and for the desk's links alike.</summary>
 internal static class LessonPrint
 {
-    /// <summary>The pages; empty for a class without pupils. The lesson has a frozen sheet.</summary>
-    public static IReadOnlyList<PrintedPage> Pages(LessonRecord record, PrintKind kind, PaperOptions options) => kind switch
+    /// <summary>The pages; empty where there is nothing to print: a class without pupils. The lesson has a frozen sheet.</summary>
+    public static IReadOnlyList<PrintedPage> Pages(LessonRecord record, LessonRecord? before, PrintKind kind, PaperOptions options) => kind switch
     {
-        PrintKind.Class => [.. ClassSheetPages.Of(record, options).Select(s => new PrintedPage(s, []))],
+        PrintKind.Class => Unread(ClassSheetPages.Of(record, options)),
         PrintKind.Observation => ObservationPages.Of(record, options),
+        PrintKind.Stations => Unread(StationCardPages.Of(record, options)),
+        PrintKind.Poster => Unread(PosterPages.Of(record, options)),
+        PrintKind.Cues => Unread(CueCardPages.Of(record, options)),
+        PrintKind.Lesson => Unread([LessonPage.Of(record, before, options)]),
+        PrintKind.Pack => LessonPack.Of(record, before, options),
         _ => TaskSheetPages.Of(record, options),
     };
+
+    private static IReadOnlyList<PrintedPage> Unread(IReadOnlyList<Scene> pages) => [.. pages.Select(s => new PrintedPage(s, []))];
 
     /// <summary>Keeps the layouts of what is printed, so that it can be read whatever is printed later.</summary>
     public static Task KeepLayoutsAsync(IStore store, LessonRecord record, IReadOnlyList<PrintedPage> pages, CancellationToken cancel) =>

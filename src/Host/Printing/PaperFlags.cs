@@ -21,18 +21,23 @@ internal sealed class PaperFlags
     private readonly Option<bool> _large = new("--large-print") { Description = HostWords.Say("OptionLargePrint") };
     private readonly Option<bool> _wide = new("--wide-spacing") { Description = HostWords.Say("OptionWideSpacing") };
     private readonly Option<bool> _signs = new("--signs") { Description = HostWords.Say("OptionSigns") };
+    private readonly Option<string> _cards = new("--cards") { Description = HostWords.Say("OptionCards"), DefaultValueFactory = _ => "half" };
+    private readonly Option<string> _poster = new("--poster-size") { Description = HostWords.Say("OptionPosterSize"), DefaultValueFactory = _ => "one" };
+    private readonly Option<bool> _names = new("--name-others") { Description = HostWords.Say("OptionNameOthers") };
     private readonly Option<bool> _cream = new("--cream") { Description = HostWords.Say("OptionCream") };
 
     public PaperFlags()
     {
         _size.AcceptOnlyFromAmong(StringComparer.OrdinalIgnoreCase, "a4", "letter");
         _language.AcceptOnlyFromAmong("en", "es");
+        _cards.AcceptOnlyFromAmong([.. PaperQuery.CardSizes.Keys]);
+        _poster.AcceptOnlyFromAmong([.. PaperQuery.PosterSizes.Keys]);
     }
 
     /// <summary>Adds them to a command.</summary>
     public void AddTo(Command command)
     {
-        foreach (var option in (Option[])[_size, _language, _spare, _spareFrom, _twoSided, _twoUp, _large, _wide, _signs, _cream]) command.Add(option);
+        foreach (var option in (Option[])[_size, _language, _spare, _spareFrom, _twoSided, _twoUp, _large, _wide, _signs, _cream, _cards, _poster, _names]) command.Add(option);
     }
 
     /// <summary>What they say; refused where two exclude each other or a number is out of range.</summary>
@@ -52,6 +57,9 @@ internal sealed class PaperFlags
             HasWideSpacing = parsed.GetValue(_wide),
             HasSigns = parsed.GetValue(_signs),
             IsCream = parsed.GetValue(_cream),
+            CardSize = PaperQuery.CardSizes[parsed.GetValue(_cards)!],
+            PosterSize = PaperQuery.PosterSizes[parsed.GetValue(_poster)!],
+            NamesOtherLevels = parsed.GetValue(_names),
         };
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using Slantwise.Paper;
 
@@ -6,6 +7,14 @@ namespace Slantwise.Host.Printing;
 /// <summary>How to print, from the address of one of the desk's links.</summary>
 internal static class PaperQuery
 {
+    /// <summary>The words for the sizes of station cards, in addresses and on the command line.</summary>
+    public static readonly FrozenDictionary<string, CardSize> CardSizes =
+        new Dictionary<string, CardSize> { ["half"] = CardSize.HalfPage, ["full"] = CardSize.FullPage }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>The words for the sizes of posters.</summary>
+    public static readonly FrozenDictionary<string, PosterSize> PosterSizes =
+        new Dictionary<string, PosterSize> { ["one"] = PosterSize.OnePage, ["two"] = PosterSize.TwoPages, ["double"] = PosterSize.Double }.ToFrozenDictionary(StringComparer.Ordinal);
+
     private const int MostSpareCount = 60;
     private const int MostSpareNumber = 9999;
 
@@ -25,6 +34,9 @@ internal static class PaperQuery
             HasWideSpacing = Has("wide-spacing"),
             HasSigns = Has("signs"),
             IsCream = Has("cream"),
+            CardSize = CardSizes.GetValueOrDefault(query["cards"].ToString(), CardSize.HalfPage),
+            PosterSize = PosterSizes.GetValueOrDefault(query["poster-size"].ToString(), PosterSize.OnePage),
+            NamesOtherLevels = Has("name-others"),
         };
     }
 

@@ -1,6 +1,7 @@
 using Microsoft.Net.Http.Headers;
 using Slantwise.Desk;
 using Slantwise.Engines.Drawing;
+using Slantwise.Paper;
 using Slantwise.Records.Lessons;
 
 namespace Slantwise.Host.Printing;
@@ -10,9 +11,12 @@ internal static class PrintEndpoints
 {
     public static void MapPrints(this WebApplication app)
     {
-        app.MapGet("/print/lessons/{id:guid}/sheets.pdf", (Guid id, DeskSchool desk, HttpContext http) => PdfAsync(id, PrintKind.Sheets, desk, http));
-        app.MapGet("/print/lessons/{id:guid}/class.pdf", (Guid id, DeskSchool desk, HttpContext http) => PdfAsync(id, PrintKind.Class, desk, http));
-        app.MapGet("/print/lessons/{id:guid}/observation.pdf", (Guid id, DeskSchool desk, HttpContext http) => PdfAsync(id, PrintKind.Observation, desk, http));
+        foreach (var kind in Enum.GetValues<PrintKind>())
+        {
+            var name = kind.ToString().ToLowerInvariant();
+            app.MapGet($"/print/lessons/{{id:guid}}/{name}.pdf", (Guid id, DeskSchool desk, HttpContext http) => PdfAsync(id, kind, desk, http));
+            app.MapGet($"/print/lessons/{{id:guid}}/{name}/preview", (Guid id, DeskSchool desk, HttpContext http) => PreviewAsync(id, kind, desk, http));
+        }
         app.MapGet("/print/lessons/{id:guid}/sheets/{page:int}.svg", (Guid id, int page, DeskSchool desk, HttpContext http) => SvgAsync(id, page, desk, http));
     }
 
@@ -21,7 +25,7 @@ internal static class PrintEndpoints
         if (await LoadAsync(lessonId, desk, http) is not { } record) return NoticePage.LessonMissing();
         if (record.Sheet is null) return NoticePage.NotPrepared(lessonId);
         var options = PaperQuery.Of(http.Request.Query);
-        var pages = LessonPrint.Pages(record, kind, options);
+        var pages = await PagesAsync(record, kind, options, desk, http);
         if (pages.Count == 0) return NoticePage.NoPupils(record.Class.Id);
         await LessonPrint.KeepLayoutsAsync(desk.Store, record, pages, http.RequestAborted);
 
@@ -35,9 +39,24 @@ internal static class PrintEndpoints
     {
         if (await LoadAsync(lessonId, desk, http) is not { } record) return NoticePage.LessonMissing();
         if (record.Sheet is null) return NoticePage.NotPrepared(lessonId);
-        var pages = LessonPrint.Pages(record, PrintKind.Sheets, PaperQuery.Of(http.Request.Query));
+        var pages = LessonPrint.Pages(record, null, PrintKind.Sheets, PaperQuery.Of(http.Request.Query));
         if (page < 1 || page > pages.Count) return NoticePage.PageMissing(lessonId, page, pages.Count);
         return Results.Text(SvgWriter.Write(pages[page - 1].Scene), "image/svg+xml");
+    }
+
+    // What is looked at is not printed: nothing is kept.
+    private static async Task<IResult> PreviewAsync(Guid lessonId, PrintKind kind, DeskSchool desk, HttpContext http)
+    {
+        if (await LoadAsync(lessonId, desk, http) is not { } record) return NoticePage.LessonMissing();
+        if (record.Sheet is null) return NoticePage.NotPrepared(lessonId);
+        var options = PaperQuery.Of(http.Request.Query);
+        return PreviewPage.Of([.. (await PagesAsync(record, kind, options, desk, http)).Select(p => p.Scene)], kind, http.Request);
+    }
+
+    private static async Task<IReadOnlyList<PrintedPage>> PagesAsync(LessonRecord record, PrintKind kind, PaperOptions options, DeskSchool desk, HttpContext http)
+    {
+        var before = await LessonBefore.FindAsync(desk.Store, record, kind, http.RequestAborted);
+        return LessonPrint.Pages(record, before, kind, options);
     }
 
     private static async Task<LessonRecord?> LoadAsync(Guid lessonId, DeskSchool desk, HttpContext http)

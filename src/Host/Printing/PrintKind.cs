@@ -11,4 +11,19 @@ internal enum PrintKind
 
     /// <summary>The class on a form for what the teacher sees.</summary>
     Observation = 3,
+
+    /// <summary>A card for each task, to lie where it is practised.</summary>
+    Stations = 4,
+
+    /// <summary>A poster for each task, and one with the way of a set.</summary>
+    Poster = 5,
+
+    /// <summary>A card for each cue, to cut apart.</summary>
+    Cues = 6,
+
+    /// <summary>The lesson on one page, for the teacher.</summary>
+    Lesson = 7,
+
+    /// <summary>All a substitute needs, in one document.</summary>
+    Pack = 8,
 }

@@ -1,0 +1,38 @@
+using Slantwise.Engines.Drawing;
+using Slantwise.Paper.Layout;
+using Slantwise.Paper.Sheets;
+using Slantwise.Paper.Words;
+using Slantwise.Records.Lessons;
+using Slantwise.Records.Sheets;
+
+namespace Slantwise.Paper.LessonPages;
+
+/// <summary>A task on the lesson page: name, purpose, caution, then levels on the left and cues on the right.</summary>
+internal sealed class TaskBrief(SheetTask task, int number, LessonRecord record, PageFrame frame, PaperWords words)
+{
+    private const double LevelsFraction = 0.54;
+
+    private readonly PageColumns _columns = new(frame);
+
+    public IEnumerable<Block> Blocks(LessonDetail detail)
+    {
+        var title = record.Sheet!.Content.Tasks.Count == 1 ? task.Name : words.Of("TaskTitled", number, task.Name);
+        List<PageLine> head = [.. _columns.Lines(title, frame.RoomMm, isBold: true)];
+        if (detail.MostPurposeCount > 0) head.AddRange(_columns.Lines(task.Purpose, frame.RoomMm, mostCount: detail.MostPurposeCount));
+        head.AddRange(_columns.Lines(task.Caution, frame.RoomMm, "!", isBold: true, tone: Tone.Caution));
+        yield return _columns.Block(2.5, (frame.LeftMm, head)) with { StaysWithNext = true };
+
+        var levelsMm = (frame.RoomMm - PageColumns.GutterMm) * LevelsFraction;
+        var cuesLeft = frame.LeftMm + levelsMm + PageColumns.GutterMm;
+        IEnumerable<PageLine> levels = detail.HasLevels
+            ? OfferedLevel.Of(task, record, null).SelectMany((l, i) => _columns.Lines(l.Level.Name, levelsMm, $"{i + 1}", detail.MostLineCount, ending: $", {words.Dose(l.Level.Dose)}"))
+            : [];
+        IEnumerable<PageLine> cues = detail.HasCues
+            ? task.Cues.SelectMany((cue, i) => _columns.Lines(cue, frame.RightMm - cuesLeft, $"{i + 1}", detail.MostLineCount))
+            : [];
+        List<(double, IReadOnlyList<PageLine>)> columns = [];
+        if (levels.Any()) columns.Add((frame.LeftMm, [new PageLine(words["Levels"]) { Tone = Tone.Muted }, .. levels]));
+        if (cues.Any()) columns.Add((cuesLeft, [new PageLine(words["Cues"]) { Tone = Tone.Muted }, .. cues]));
+        if (columns.Count > 0) yield return _columns.Block(0.3, [.. columns]);
+    }
+}

@@ -1,0 +1,120 @@
+using Slantwise.Engines.Drawing;
+using Slantwise.Paper;
+using Slantwise.Paper.LessonPages;
+using Slantwise.Records.Lessons;
+using Slantwise.Records.Schools;
+using Slantwise.Records.Tasks;
+using Slantwise.Surface.Tests.Paper.Cards;
+using Snapshooter.Xunit3;
+
+namespace Slantwise.Surface.Tests.Paper.LessonPages;
+
+public class LessonPageTests
+{
+    [Theory]
+    [InlineData(PaperSize.A4, false)]
+    [InlineData(PaperSize.Letter, false)]
+    [InlineData(PaperSize.A4, true)]
+    [InlineData(PaperSize.Letter, true)]
+    public void Of_LongestLesson_IsOnePageAndSaysWhatWasLeftOut(PaperSize size, bool hasWideSpacing)
+    {
+        var record = CardLessons.LongLesson();
+        foreach (var pupil in record.Pupils.Take(5)) record = record.WithRestriction(pupil, BodyDemand.HandWeight);
+        var page = LessonPage.Of(record, null, CardLessons.Spanish with { Size = size, HasWideSpacing = hasWideSpacing, NamesOtherLevels = true });
+        Tidy.Check(page);
+        Assert.Contains("Omitidoporfaltadesitio", page.Run());
+        // Cautions and the stop never go.
+        foreach (var task in record.Sheet!.Content.Tasks) Assert.Contains(task.Caution.Replace(" ", ""), page.Run());
+        Assert.Contains("Señaldeparar", page.Run());
+    }
+
+    // As long as everything may be: see Limits in Records.
+    [Theory]
+    [InlineData(PaperSize.A4, false)]
+    [InlineData(PaperSize.Letter, true)]
+    public void Of_EverythingAtItsLimit_IsOnePageWithItsCautions(PaperSize size, bool hasWideSpacing)
+    {
+        static string Text(string word, int length) => string.Concat(Enumerable.Repeat(word + " ", 60))[..length].Trim();
+        var tasks = Enumerable.Range(1, 3).Select(i => PaperLessons.Task(
+            i * 100, Text("Wobbling", 80), Text("Purposefully", 300), [.. Enumerable.Repeat(Text("Mammoth", 80), 5)], Text("Warning", 300),
+            [.. Enumerable.Repeat((Text("Womanwoman", 80), new Dose(DoseKind.RepetitionsCount, 12345.67m), Array.Empty<BodyDemand>()), 6)]));
+        var record = PaperLessons.Of(30, [.. tasks]);
+        record = record with
+        {
+            Class = record.Class with { Name = Text("Wommwomm", 60) },
+            Lesson = record.Lesson with { Title = Text("Mmmwmmm", 80), Phases = [.. Enumerable.Repeat(new LessonPhase(PhaseKind.Transition, 180, Text("Mmmmwmm", 300)), 20)] },
+            School = record.School with { Policy = new SafetyPolicy { Inversion = PolicyChoice.NotAllowed, Rolls = PolicyChoice.NotAllowed } },
+        };
+        var page = LessonPage.Of(record, null, CardLessons.English with { Size = size, HasWideSpacing = hasWideSpacing });
+        Tidy.Check(page);
+        Assert.Equal(3, page.Run().Split(Text("Warning", 300).Replace(" ", "")).Length - 1);
+        Assert.Contains("Leftoutforwantofroom", page.Run());
+    }
+
+    [Fact]
+    public void Of_ShortLesson_LeavesNothingOutAndSaysAllOfIt()
+    {
+        var record = CardLessons.ShortLesson();
+        var page = LessonPage.Of(record, null, CardLessons.English);
+        Tidy.Check(page);
+        var run = page.Run();
+        Assert.DoesNotContain("Leftout", run);
+        foreach (var words in (string[])["Time: 40 minutes", "25 min practising", "8 mats", "3 sheets and pencils", "Everybody's sheet has the same levels.", "Tell me about the level you are at: how did you come to it?"])
+            Assert.Contains(words.Replace(" ", ""), run);
+        Assert.All(CardLessons.Figures.Cues, cue => Assert.Contains(cue, page.Words()));
+    }
+
+    [Fact]
+    public void Of_RestrictedPupils_CountsThemAndNamesThemOnlyWhereAsked()
+    {
+        var record = PaperLessons.Of(4, PaperLessons.Tripod);
+        record = record.WithRestriction(record.Pupils[0], BodyDemand.Inversion);
+        var counted = LessonPage.Of(record, null, CardLessons.English).Run();
+        Assert.Contains("1sheethasotherlevels", counted);
+        Assert.DoesNotContain("Amara", counted);
+        var named = LessonPage.Of(record, null, CardLessons.English with { NamesOtherLevels = true }).Run();
+        Assert.Contains("Amara123.", named);
+        Assert.DoesNotContain("Okafor", named);
+        Assert.All([counted, named], run => Assert.DoesNotContain("nversion", run));
+    }
+
+    [Fact]
+    public void Of_TwoOfOneFirstName_AreToldApartByCode()
+    {
+        var record = PaperLessons.Of(2, PaperLessons.Tripod);
+        record = record with { Pupils = [PaperLessons.Pupil(0, "Ben A."), PaperLessons.Pupil(1, "Ben B.")] };
+        foreach (var pupil in record.Pupils) record = record.WithRestriction(pupil, BodyDemand.Inversion);
+        Assert.Contains("Ben(5B-01)123;Ben(5B-02)123.", LessonPage.Of(record, null, CardLessons.English with { NamesOtherLevels = true }).Run());
+    }
+
+    [Fact]
+    public void Of_PolicyForbids_SaysWhatIsNotAllowed()
+    {
+        var record = PaperLessons.Of(1, PaperLessons.Tripod);
+        var page = LessonPage.Of(record, null, CardLessons.English);
+        Assert.Contains("Not allowed here: weight on the head.", page.Words());
+        Assert.DoesNotContain("Threepointswiththehead", page.Run());
+    }
+
+    [Fact]
+    public void Of_NoPhases_SaysSo() => Assert.Contains("No times are planned for this lesson.", LessonPage.Of(PaperLessons.Of(1, PaperLessons.Throw), null, CardLessons.English).Words());
+
+    [Fact]
+    public void Of_Phases_AreAsWideAsTheyAreLong()
+    {
+        var page = LessonPage.Of(CardLessons.ShortLesson(), null, CardLessons.English);
+        var bar = page.Shapes.OfType<Box>().Where(b => b.StrokeMm > 0 && b.HeightMm == 6).ToList();
+        // 5, 5, 25 and 5 of 40 minutes on 180 mm, by hand.
+        Assert.Equal([22.5, 22.5, 112.5, 22.5], bar.Select(b => Math.Round(b.WidthMm, 6)));
+    }
+
+    [Fact]
+    public void Of_NoFrozenSheet_Throws() =>
+        Assert.Throws<ArgumentException>(() => LessonPage.Of(PaperLessons.Of(1, PaperLessons.OneFoot) with { Sheet = null }, null, CardLessons.English));
+
+    [Theory]
+    [InlineData("en")]
+    [InlineData("es")]
+    public void Of_ShortLesson_MatchesApproved(string language) => Snapshot.Match(
+        LessonPage.Of(CardLessons.ShortLesson(), null, language == "en" ? CardLessons.English : CardLessons.Spanish).Listing(), Snapshooter.SnapshotNameExtension.Create(language));
+}
