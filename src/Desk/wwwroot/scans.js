@@ -128,7 +128,6 @@ if (!document.documentElement.dataset.uploads) {
 export function attachReview(rootId) {
   const root = document.getElementById(rootId);
   if (!root || root.dataset.live) return;
-  root.dataset.live = 'true';
   let left = '';   // the turn that was answered: what comes before the next card is drawn is not meant for it
 
   root.addEventListener('click', e => {
@@ -156,6 +155,8 @@ export function attachReview(rootId) {
     // A key held down answers once.
     if (!e.repeat || !button.matches('[data-answer]')) button.click();
   });
+  showCard(rootId);
+  root.dataset.live = 'true';
 }
 
 export function showCard(rootId) {
@@ -164,5 +165,6 @@ export function showCard(rootId) {
   const at = seconds ?? root?.querySelector('[data-focus]');
   at?.focus({ preventScroll: true });
   seconds?.select();
-  if (at && at.getBoundingClientRect().top < 0) root.scrollIntoView({ block: 'start' });
+  // On a phone the picture and the first answers fill the screen, each time at the same place.
+  if (at && (innerWidth < 640 || at.getBoundingClientRect().top < 0)) root.scrollIntoView({ block: 'start' });
 }

@@ -16,6 +16,8 @@ internal static class ScanEndpoints
 
     public static void MapScans(this WebApplication app)
     {
+        // Made with the program and not with the first pile: what one that was killed left behind goes now.
+        app.Services.GetRequiredService<UploadFolder>();
         app.MapPost("/scans/upload", UploadAsync);
         app.MapGet("/scans/{scanId:guid}/pictures/{key}", async (Guid scanId, string key, DeskSchool desk, HttpContext http) =>
         {

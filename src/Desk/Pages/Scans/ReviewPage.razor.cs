@@ -57,6 +57,7 @@ public partial class ReviewPage
         if (_keys is null)
         {
             _keys = await Js.InvokeAsync<IJSObjectReference>("import", "/" + Assets["_content/Slantwise.Desk/scans.js"]);
+            _shownTurn = _session.Turn;
             await _keys.InvokeVoidAsync("attachReview", "review");
         }
         if (_shownTurn == _session.Turn) return;
