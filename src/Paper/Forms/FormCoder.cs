@@ -5,10 +5,10 @@ using Slantwise.Records.Scans;
 
 namespace Slantwise.Paper.Forms;
 
-/// <summary>Makes forms of the sketched pages of one lesson: frame, code and kept layout.</summary>
+/// <summary>Makes forms of the sketched pages of one lesson that has a sheet: frame, code and kept layout.</summary>
 internal sealed class FormCoder(LessonRecord record)
 {
-    private readonly long _lessonTag = SheetCode.TagOf(record.Lesson.Id);
+    private readonly long _lessonTag = SheetCode.LessonTagOf(record.Lesson.Id, record.Sheet!.SheetId);
 
     /// <summary>A page of a pupil's sheet as a form that fills its page.</summary>
     /// <param name="frame">The page.</param>

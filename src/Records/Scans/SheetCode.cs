@@ -4,7 +4,7 @@ using System.Security.Cryptography;
 namespace Slantwise.Records.Scans;
 
 /// <summary>What a printed form's code says: which lesson, pupil, sheet version, page and layout. No name is in it.</summary>
-/// <param name="LessonTag">Of the lesson, by <see cref="TagOf(Guid)"/>.</param>
+/// <param name="LessonTag">Of the lesson with its sheet, by <see cref="LessonTagOf"/>.</param>
 /// <param name="PupilTag">Of the pupil, by <see cref="TagOf(Guid)"/>; on a sheet without a name its number in the pile, from 1; on an observation sheet 0.</param>
 /// <param name="IsNamed">Whether the pupil is known.</param>
 /// <param name="SheetVersion">The sheet's version, 1 to 65 535.</param>
@@ -28,6 +28,11 @@ public sealed record SheetCode(long LessonTag, long PupilTag, bool IsNamed, int 
         SHA256.HashData(id.ToByteArray(), hash);
         return TagAt(hash);
     }
+
+    /// <summary>A short tag of a lesson with the sheet it uses, 40 bits: what was printed before it was given another sheet is not taken for that one.</summary>
+    /// <param name="lessonId">The lesson.</param>
+    /// <param name="sheetId">Its sheet.</param>
+    public static long LessonTagOf(Guid lessonId, Guid sheetId) => TagOf([.. lessonId.ToByteArray(), .. sheetId.ToByteArray()]);
 
     /// <summary>A short tag of a text, 40 bits.</summary>
     public static long TagOf(ReadOnlySpan<byte> text)

@@ -18,7 +18,7 @@ public sealed class FormCodeTests
         var record = PaperLessons.Of(2, PaperLessons.OneFoot, PaperLessons.Throw);
         var pages = TaskSheetPages.Of(record, new PaperOptions(PaperSize.A4, En) { SpareCount = 2, FirstSpareNumber = 7 });
         var codes = pages.Select(p => Assert.Single(p.Forms).Code).ToList();
-        Assert.All(codes, c => Assert.Equal((SheetCode.TagOf(record.Lesson.Id), 1), (c.LessonTag, c.SheetVersion)));
+        Assert.All(codes, c => Assert.Equal((SheetCode.LessonTagOf(record.Lesson.Id, record.Sheet!.SheetId), 1), (c.LessonTag, c.SheetVersion)));
         Assert.Equal([1, 2, 1, 2, 1, 2, 1, 2], codes.Select(c => c.PageNumber));
         Assert.Equal([.. record.Pupils.SelectMany(p => new[] { SheetCode.TagOf(p.Id), SheetCode.TagOf(p.Id) }), 7L, 7L, 8L, 8L], codes.Select(c => c.PupilTag));
         Assert.Equal([true, true, true, true, false, false, false, false], codes.Select(c => c.IsNamed));

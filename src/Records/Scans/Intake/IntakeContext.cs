@@ -24,7 +24,7 @@ internal sealed class IntakeContext
     {
         (_store, School) = (store, school);
         // Two ids with one tag are a chance in a million million; the earlier lesson or pupil keeps it, and the other's sheets are refused as unknown.
-        _lessons = lessons.GroupBy(l => SheetCode.TagOf(l.Id)).ToDictionary(g => g.Key, g => g.First());
+        _lessons = lessons.Where(l => l.SheetId is not null).GroupBy(l => SheetCode.LessonTagOf(l.Id, l.SheetId!.Value)).ToDictionary(g => g.Key, g => g.First());
         _pupils = pupils.GroupBy(p => SheetCode.TagOf(p.Id)).ToDictionary(g => g.Key, g => g.First());
     }
 

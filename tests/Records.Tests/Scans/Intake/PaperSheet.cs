@@ -38,9 +38,9 @@ internal static class PaperSheet
     }
 
     public static SheetCode Code(Guid pupilId, int version = 1, int page = 1) =>
-        new(SheetCode.TagOf(LessonId), SheetCode.TagOf(pupilId), true, version, page, Kept.Tag);
+        new(SheetCode.LessonTagOf(LessonId, Taught.Lesson.SheetId!.Value), SheetCode.TagOf(pupilId), true, version, page, Kept.Tag);
 
-    public static SheetCode Spare(int number) => new(SheetCode.TagOf(LessonId), number, false, 1, 1, Kept.Tag);
+    public static SheetCode Spare(int number) => new(SheetCode.LessonTagOf(LessonId, Taught.Lesson.SheetId!.Value), number, false, 1, 1, Kept.Tag);
 
     /// <summary>A reading of the whole form; "Level-1-1-2" for a mark, "?Level-1-1-2" for what may be one.</summary>
     public static IReadOnlyList<FieldReading> Readings(SheetLayout layout, params string[] marks) => [.. layout.Fields.Select(f =>

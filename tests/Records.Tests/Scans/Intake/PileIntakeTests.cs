@@ -135,6 +135,19 @@ public sealed class PileIntakeTests
     }
 
     [Fact]
+    public async Task Take_AfterTheLessonGotAnotherSheet_TakesNothingForThatOne()
+    {
+        await using var test = await StoreAsync();
+        var other = Id(477);
+        await test.Store.SaveSheetAsync(new Sheet { SchoolId = SchoolId, Id = other, Name = "Others", Draft = Towers });
+        await test.Store.FreezeSheetAsync(SchoolId, other);
+        await test.Store.SaveLessonAsync(Taught.Lesson with { SheetId = other });
+        var taken = await TakeAsync(test.Store, [PaperSheet.Page("a.jpg", PaperSheet.Form(PaperSheet.Code(Alba.Id), OneSet))]);
+        Assert.Equal(ScanRemarkKind.LessonUnknown, taken[0].Forms[0].Scan.Remarks[0].Kind);
+        Assert.Equal(0, await EntryCountAsync(test.Store));
+    }
+
+    [Fact]
     public async Task Take_AFaultyPhotoThenAGoodOne_TakesTheGoodOne()
     {
         await using var test = await StoreAsync();
