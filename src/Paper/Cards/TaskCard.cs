@@ -7,6 +7,7 @@ namespace Slantwise.Paper.Cards;
 /// <summary>A task in a rectangle, as large as its words allow.</summary>
 internal sealed class TaskCard
 {
+    private const double CautionFraction = 0.65;
     private const double GapFraction = 0.022;
 
     // Without figures, levels take no more than this many times what they need: the rest goes between the cues.
@@ -50,8 +51,8 @@ internal sealed class TaskCard
         top += parts.Purpose.Count * _type.LineMm(parts.SizePt) + gap;
         if (parts.Caution.Count > 0)
         {
-            CautionSign.Draw(sketch, _area.LeftMm, top + parts.SizePt * 0.03, SignMm(parts.SizePt));
-            sketch.Paragraph(_area.LeftMm + SignMm(parts.SizePt) * 1.4, top, parts.Caution, parts.SizePt, Tone.Caution, TextWeight.Bold);
+            CautionSign.Draw(sketch, _area.LeftMm, top + parts.CautionPt * 0.03, SignMm(parts.CautionPt));
+            sketch.Paragraph(_area.LeftMm + SignMm(parts.CautionPt) * 1.4, top, parts.Caution, parts.CautionPt, Tone.Caution, TextWeight.Bold);
             top += CautionMm(parts) + gap;
         }
         var bottom = _area.BottomMm;
@@ -70,17 +71,19 @@ internal sealed class TaskCard
 
     private static double SignMm(double sizePt) => sizePt * 0.4;
 
-    private double CautionMm(CardParts parts) => Math.Max(SignMm(parts.SizePt), parts.Caution.Count * _type.LineMm(parts.SizePt));
+    private double CautionMm(CardParts parts) => Math.Max(SignMm(parts.CautionPt), parts.Caution.Count * _type.LineMm(parts.CautionPt));
 
     private CardParts? Fitted(double sizePt, double cuePt, bool isWhole, double? leastFigureMm = null)
     {
+        // A caution is never much smaller than what it is a caution for.
+        var cautionPt = Math.Max(sizePt, cuePt * CautionFraction);
         var titlePt = Math.Max(sizePt * _scale.TitleTimes, cuePt);
         var cues = _content.Cues.Count == 0 ? null : CueLines.Of(_content.Cues, _type, _area.WidthMm, cuePt, _content.Levels is null ? 1 : 2);
         if (isWhole && cues is { IsWhole: false }) return null;
         if (isWhole && !CardScale.HasWholeWords(_type, _content.Title, _area.WidthMm, titlePt, TextWeight.Bold)) return null;
         var parts = new CardParts(
-            sizePt, titlePt, cuePt, _type.Lines(_content.Title, _area.WidthMm, titlePt, TextWeight.Bold), _type.Lines(_content.Purpose, _area.WidthMm, sizePt),
-            _type.Lines(_content.Caution, _area.WidthMm - SignMm(sizePt) * 1.4, sizePt, TextWeight.Bold), null, cues);
+            sizePt, titlePt, cuePt, cautionPt, _type.Lines(_content.Title, _area.WidthMm, titlePt, TextWeight.Bold), _type.Lines(_content.Purpose, _area.WidthMm, sizePt),
+            _type.Lines(_content.Caution, _area.WidthMm - SignMm(cautionPt) * 1.4, cautionPt, TextWeight.Bold), null, cues);
         var room = _area.HeightMm - parts.Title.Count * _type.LineMm(titlePt) - parts.Purpose.Count * _type.LineMm(sizePt) - GapMm
             - (parts.Caution.Count > 0 ? CautionMm(parts) + GapMm : 0) - (cues?.HeightMm ?? 0);
         if (_content.Levels is not { } levels) return room >= 0 ? parts : null;
