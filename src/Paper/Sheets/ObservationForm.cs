@@ -93,8 +93,8 @@ internal sealed class ObservationForm(LessonRecord record, SheetContent content,
             foreach (var (sign, word) in new[] { (Sign.Tick, words["Met"]), (Sign.Ring, words["NotMet"]) })
             {
                 Signs.Draw(sketch, sign, left, baseline - TypeScale.HalfCapitalMm(type.SmallPt), size);
-                sketch.Words(left + size + Signs.AfterMm, baseline, word, type.SmallPt);
-                left += size + Signs.AfterMm + type.WidthMm(word, type.SmallPt) + LegendGapMm;
+                sketch.Words(left + size + Signs.AfterMm(type.SmallPt), baseline, word, type.SmallPt);
+                left += size + Signs.AfterMm(type.SmallPt) + type.WidthMm(word, type.SmallPt) + LegendGapMm;
             }
         })
         { GapMm = 1, StaysWithNext = true };

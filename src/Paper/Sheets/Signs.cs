@@ -7,7 +7,7 @@ namespace Slantwise.Paper.Sheets;
 internal static class Signs
 {
     /// <summary>White between a sign and its word.</summary>
-    public const double AfterMm = 1.6;
+    public static double AfterMm(double sizePt) => sizePt * 0.145;
 
     private const double StrokeFraction = 0.12;
     private const int DotsInRow = 3;

@@ -145,7 +145,7 @@ public sealed class FormLawTests
         for (var i = 0; i < fields.Count; i++)
             for (var j = i + 1; j < fields.Count; j++)
                 if (fields[i].AwayMm(fields[j]) < 1.5 - SlackMm) Assert.Fail($"{fields[i]} is near {fields[j]}.");
-        Assert.All(writings, w => Assert.True(w.AwayMm(code) >= 0 && w.Bottom <= layout.HeightMm - 14.9, $"{w} is in the code or at the edge."));
+        Assert.All(writings, w => Assert.True(w.AwayMm(code) >= -SlackMm && w.Bottom <= layout.HeightMm - 14.9, $"{w} is in the code or at the edge."));
         AssertEmptyInside(form, scene, fields, code);
     }
 

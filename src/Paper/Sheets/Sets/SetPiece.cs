@@ -6,9 +6,6 @@ namespace Slantwise.Paper.Sheets.Sets;
 /// <summary>One thing a set asks of the pupil, with a label at its left where there is room for one.</summary>
 internal abstract class SetPiece(SheetStyle style)
 {
-    /// <summary>White between what is printed beside a field and the field.</summary>
-    protected const double BesideMm = 1.4;
-
     private const double LeastUnderNumberMm = 1.2;
 
     /// <summary>What stands at its left; empty for nothing.</summary>
@@ -20,6 +17,9 @@ internal abstract class SetPiece(SheetStyle style)
     protected SheetStyle Style => style;
 
     protected TypeScale Type => style.Type;
+
+    /// <summary>White between a field and what is printed beside it.</summary>
+    protected double BesideMm => Type.SmallPt * 0.13;
 
     /// <summary>White between a label and what it is about.</summary>
     protected double AfterLabelMm => Type.SmallPt * 0.2;
@@ -49,7 +49,7 @@ internal abstract class SetPiece(SheetStyle style)
     public abstract void DrawOn(Sketch sketch, double left, double top, double width, double labelMm);
 
     protected double LabelWidthMm(Sign sign, string label) =>
-        Type.WidthMm(label, Type.SmallPt) + AfterLabelMm + (HasSign(sign) ? SignMm + Signs.AfterMm : 0);
+        Type.WidthMm(label, Type.SmallPt) + AfterLabelMm + (HasSign(sign) ? SignMm + Signs.AfterMm(Type.SmallPt) : 0);
 
     protected void LabelOn(Sketch sketch, double left, double middle, double labelMm)
     {
@@ -61,7 +61,7 @@ internal abstract class SetPiece(SheetStyle style)
         if (label.Length == 0) return;
         var hasSign = HasSign(sign);
         if (hasSign) Signs.Draw(sketch, sign, left, middle, SignMm);
-        sketch.Words(left + (hasSign ? SignMm + Signs.AfterMm : 0), middle + TypeScale.HalfCapitalMm(Type.SmallPt), label, Type.SmallPt);
+        sketch.Words(left + (hasSign ? SignMm + Signs.AfterMm(Type.SmallPt) : 0), middle + TypeScale.HalfCapitalMm(Type.SmallPt), label, Type.SmallPt);
     }
 
     protected void NumberOn(Sketch sketch, double middleX, double fieldTop, string number, Tone tone, TextWeight weight) =>

@@ -33,12 +33,12 @@ internal sealed class SetStack(SheetContent content, IReadOnlyList<SetPieces> se
     private IEnumerable<Block> Set(int set)
     {
         var (frame, type) = (style.Frame, style.Type);
-        yield return new Block(type.LineMm(type.LeadPt) + style.SetPadMm, (sketch, top, _) =>
+        var title = new Block(type.LineMm(type.LeadPt) + style.SetPadMm, (sketch, top, _) =>
         {
             sketch.Rule(frame.LeftMm, frame.RightMm, top, Tone.Ink, Sketch.EdgeMm);
             sketch.Paragraph(frame.LeftMm, top + style.SetPadMm, [$"{style.Words["Set"]} {set}"], type.LeadPt, weight: TextWeight.Bold);
         })
-        { GapMm = set == 1 ? 4 : 7, StaysWithNext = true };
+        { GapMm = set == 1 ? 4 : 7 };
         var pieces = All(sets[set - 1]).ToList();
         for (var i = 0; i < pieces.Count; i++)
         {
@@ -46,6 +46,7 @@ internal sealed class SetStack(SheetContent content, IReadOnlyList<SetPieces> se
             yield return new Block(
                 piece.HeightMm(PieceMm), (sketch, top, _) => piece.DrawOn(sketch, frame.LeftMm + _labelMm, top, PieceMm, _labelMm))
             {
+                Head = title,
                 GapMm = i == 0 ? UnderTitleMm : BetweenMm,
                 // The pupil's own words do not stand on a page alone.
                 StaysWithNext = i < pieces.Count - 1 || (set == sets.Count && set > 1),
