@@ -18,24 +18,16 @@ internal sealed class TaskCard
     private readonly PaperWords _words;
     private readonly TypeScale _type;
     private readonly CardScale _scale;
+    private readonly Lazy<CardParts?> _largest;
 
     public TaskCard(CardContent content, Area area, PaperWords words, TypeScale type, CardScale scale)
     {
         (_content, _area, _words, _type, _scale) = (content, area, words, type, scale);
+        _largest = new Lazy<CardParts?>(() => Sought(isWhole: true) ?? Sought(isWhole: false));
     }
 
     /// <summary>Its parts as large as they fit, words unbroken; else as large as they fit; none where nothing does.</summary>
-    public CardParts? Largest()
-    {
-        foreach (var isWhole in (bool[])[true, false])
-        {
-            var tried = _scale.CueTimes.Select(times => _scale.SizesPt().Select(size => Fitted(size, size * times, isWhole)).FirstOrDefault(p => p is not null)).ToList();
-            // Cues as large as can be while levels stay legible; else the last, in which they are most alike.
-            if (tried.OfType<CardParts>().Where(p => p.SizePt >= _scale.LevelLeastPt).MaxBy(p => p.CuePt) is { } clear) return clear;
-            if (tried[^1] is { } plain) return plain;
-        }
-        return null;
-    }
+    public CardParts? Largest() => _largest.Value;
 
     /// <summary>Draws the card as large as it fits.</summary>
     /// <exception cref="InvalidOperationException">Its words do not fit at the least size: a rectangle too small for a task.</exception>
@@ -65,6 +57,27 @@ internal sealed class TaskCard
             top = bottom + gap;
         }
         parts.Cues?.Draw(sketch, _area.LeftMm, top, _area.BottomMm - top);
+    }
+
+    private CardParts? Sought(bool isWhole)
+    {
+        var tried = _scale.CueTimes.Select(times => LargestOf(size => Fitted(size, size * times, isWhole))).ToList();
+        // Cues as large as can be while levels stay legible; else the last, in which they are most alike.
+        return tried.OfType<CardParts>().Where(p => p.SizePt >= _scale.LevelLeastPt).MaxBy(p => p.CuePt) ?? tried[^1];
+    }
+
+    // By halving: what fits at a size is taken to fit at every smaller one. Where a break of a line makes that untrue, the answer still fits.
+    private CardParts? LargestOf(Func<double, CardParts?> fitted)
+    {
+        var sizes = _scale.SizesPt().ToList();
+        CardParts? found = null;
+        for (var (low, high) = (0, sizes.Count - 1); low <= high;)
+        {
+            var middle = (low + high) / 2;
+            if (fitted(sizes[middle]) is { } parts) (found, high) = (parts, middle - 1);
+            else low = middle + 1;
+        }
+        return found;
     }
 
     private double GapMm => Math.Max(2, GapFraction * _area.HeightMm);
