@@ -2,4 +2,4 @@ namespace Slantwise.Paper.Cards;
 
 /// <summary>The parts of a card, broken into lines at a size of type.</summary>
 internal sealed record CardParts(
-    double SizePt, double TitlePt, double CuePt, IReadOnlyList<string> Title, IReadOnlyList<string> Purpose, IReadOnlyList<string> Caution, TileFit? Tiles, CueLines? Cues);
+    double SizePt, double TitlePt, double CuePt, double CautionPt, IReadOnlyList<string> Title, IReadOnlyList<string> Purpose, IReadOnlyList<string> Caution, TileFit? Tiles, CueLines? Cues);

@@ -31,11 +31,11 @@ internal sealed class Asking(LessonRecord record, LessonRecord? before, CultureI
     /// <summary>What the last lesson with results showed of the class, without names; empty where there is none.</summary>
     public IEnumerable<string> Patterns()
     {
-        if (_last is null) yield break;
-        foreach (var cue in _last.Class.CuesMostOftenOpen.Take(2))
-            yield return words.Of("PatternCue", paperWords.Date(_last.Date), cue.Text, cue.UntickedSetCount, cue.CheckedSetCount);
+        if (_last is null) return [];
+        List<string> patterns = [.. _last.Class.CuesMostOftenOpen.Take(2).Select(cue => words.Of("PatternCue", cue.Text, cue.UntickedSetCount, cue.CheckedSetCount))];
         if (_last.Class.DecisionsAfter.FirstOrDefault(d => d.Band == SuccessBand.Low) is { DecidedCount: > 0 } low)
-            yield return words.Of("PatternDecisions", paperWords.Date(_last.Date), low.DecidedCount, low.EasierCount, low.SameCount, low.HarderCount);
+            patterns.Add(words.Of("PatternDecisions", low.DecidedCount, low.EasierCount, low.SameCount, low.HarderCount));
+        return patterns.Count == 0 ? [] : patterns.Prepend(words.Of("LastTime", paperWords.Date(_last.Date)));
     }
 
     // The cue most often left open last time, where it is still on the sheet; else the first.

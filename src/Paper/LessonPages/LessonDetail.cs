@@ -17,9 +17,8 @@ internal sealed record LessonDetail
         ("CutAllQuestions", d => d with { QuestionsPerTopicCount = 0 }),
         ("CutNotes", d => d with { NotesMm = 0 }),
         ("CutNames", d => d with { HasNames = false }),
-        ("CutCues", d => d with { HasCues = false }),
-        ("CutLevels", d => d with { HasLevels = false }),
         ("CutPhases", d => d with { HasPhaseList = false }),
+        ("CutLevels", d => d with { HasLevels = false }),
     ];
 
     public bool HasPatterns { get; init; } = true;
@@ -42,8 +41,7 @@ internal sealed record LessonDetail
 
     public bool HasNames { get; init; } = true;
 
-    public bool HasCues { get; init; } = true;
-
+    /// <summary>Whether levels and cues are there; beside each other, so one without the other would make no room.</summary>
     public bool HasLevels { get; init; } = true;
 
     /// <summary>The least room for notes; 0 for none.</summary>
@@ -64,5 +62,5 @@ internal sealed record LessonDetail
         cuts.Where(c => c != "CutSomeNotes" && !cuts.Any(later => IsPartOf(c, later)));
 
     private static bool IsPartOf(string cut, string other) => (cut, other) is
-        ("CutQuestions", "CutAllQuestions") or ("CutPurposes", "CutAllPurposes") or ("CutPatterns", "CutDebrief") or ("CutPhaseNotes", "CutPhases");
+        ("CutQuestions", "CutAllQuestions") or ("CutPurposes", "CutAllPurposes") or ("CutPatterns", "CutDebrief") or ("CutPhaseNotes", "CutPhases") or ("CutLines", "CutLevels");
 }

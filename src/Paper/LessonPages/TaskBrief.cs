@@ -24,15 +24,13 @@ internal sealed class TaskBrief(SheetTask task, int number, LessonRecord record,
 
         var levelsMm = (frame.RoomMm - PageColumns.GutterMm) * LevelsFraction;
         var cuesLeft = frame.LeftMm + levelsMm + PageColumns.GutterMm;
-        IEnumerable<PageLine> levels = detail.HasLevels
-            ? OfferedLevel.Of(task, record, null).SelectMany((l, i) => _columns.Lines(l.Level.Name, levelsMm, $"{i + 1}", detail.MostLineCount, ending: $", {words.Dose(l.Level.Dose)}"))
-            : [];
-        IEnumerable<PageLine> cues = detail.HasCues
-            ? task.Cues.SelectMany((cue, i) => _columns.Lines(cue, frame.RightMm - cuesLeft, $"{i + 1}", detail.MostLineCount))
-            : [];
+        if (!detail.HasLevels) yield break;
+        var levels = OfferedLevel.Of(task, record, null)
+            .SelectMany((l, i) => _columns.Lines(l.Level.Name, levelsMm, $"{i + 1}", detail.MostLineCount, ending: $", {words.Dose(l.Level.Dose)}")).ToList();
+        var cues = task.Cues.SelectMany((cue, i) => _columns.Lines(cue, frame.RightMm - cuesLeft, $"{i + 1}", detail.MostLineCount)).ToList();
         List<(double, IReadOnlyList<PageLine>)> columns = [];
-        if (levels.Any()) columns.Add((frame.LeftMm, [new PageLine(words["Levels"]) { Tone = Tone.Muted }, .. levels]));
-        if (cues.Any()) columns.Add((cuesLeft, [new PageLine(words["Cues"]) { Tone = Tone.Muted }, .. cues]));
+        if (levels.Count > 0) columns.Add((frame.LeftMm, [new PageLine(words["Levels"]) { Tone = Tone.Muted }, .. levels]));
+        if (cues.Count > 0) columns.Add((cuesLeft, [new PageLine(words["Cues"]) { Tone = Tone.Muted }, .. cues]));
         if (columns.Count > 0) yield return _columns.Block(0.3, [.. columns]);
     }
 }

@@ -43,7 +43,7 @@ public class PageLayoutTests
         (title, tasks, sets, trials, predicts) =>
             new SheetContent { Title = title, Tasks = tasks, SetCount = sets, TrialCount = trials, Predicts = predicts });
 
-    private static readonly Gen<(LessonRecord Record, PaperOptions Options)> AnyLesson = Gen.Select(
+    internal static readonly Gen<(LessonRecord Record, PaperOptions Options)> AnyLesson = Gen.Select(
         AnyContent, Words(60, 6), Words(60, 6), Words(80, 8), Gen.Enum<PaperSize>(), AnyOf("en", "es"), Gen.Enum<BodyDemand>(),
         (content, pupil, className, lesson, size, language, without) =>
         {

@@ -39,6 +39,16 @@ public class StationCardPagesTests
         Assert.True(Cue(CardSize.FullPage) > 1.2 * Cue(CardSize.HalfPage));
     }
 
+    // A capital is 0.668 of its type; 5 minutes of arc are just read by usual sight. Source: [ISO8596].
+    [Theory]
+    [InlineData(CardSize.HalfPage, 5)]
+    [InlineData(CardSize.FullPage, 7)]
+    public void Of_OrdinaryTask_IsReadFromTwoMetres(CardSize size, double leastMinutes)
+    {
+        var texts = StationCardPages.Of(PaperLessons.Of(1, CardLessons.Figures), CardLessons.English with { CardSize = size })[0].Shapes.OfType<Text>();
+        Assert.All(texts, t => Assert.True(Math.Atan(t.SizePt * 25.4 / 72 * 0.668 / 2000) * 180 / Math.PI * 60 >= leastMinutes, $"'{t.Content}' is {t.SizePt} pt."));
+    }
+
     [Fact]
     public void Of_PupilWithOtherLevels_ShowsNothingOfItAndNoLevelNumber()
     {

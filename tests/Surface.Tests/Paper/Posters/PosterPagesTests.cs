@@ -27,6 +27,17 @@ public class PosterPagesTests
             foreach (var words in (string[])[task.Name, task.Purpose, task.Caution, .. task.Cues, .. task.Levels.Select(l => l.Name)]) Assert.Contains(words.Replace(" ", ""), run);
     }
 
+    // A capital is 0.668 of its type; 5 minutes of arc are just read by usual sight. Source: [ISO8596].
+    [Theory]
+    [InlineData(PosterSize.OnePage, 5)]
+    [InlineData(PosterSize.TwoPages, 7)]
+    public void Of_OrdinaryTask_HasCuesToReadFromFiveMetres(PosterSize size, double leastMinutes)
+    {
+        var texts = PosterPages.Of(PaperLessons.Of(1, CardLessons.Figures), CardLessons.English with { PosterSize = size }).SelectMany(p => p.Shapes.OfType<Text>());
+        var cuePt = texts.Single(t => t.Content == "Hips level").SizePt;
+        Assert.True(Math.Atan(cuePt * 25.4 / 72 * 0.668 / 5000) * 180 / Math.PI * 60 >= leastMinutes, $"{cuePt} pt");
+    }
+
     [Fact]
     public void Of_DoublePoster_HasNothingAcrossItsMiddle()
     {
