@@ -1,6 +1,7 @@
 using Slantwise.Engines.Drawing;
 using Slantwise.Paper;
 using Slantwise.Paper.LessonPages;
+using Slantwise.Records.Entries;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Tasks;
@@ -85,6 +86,37 @@ public class LessonPageTests
         record = record with { Pupils = [PaperLessons.Pupil(0, "Ben A."), PaperLessons.Pupil(1, "Ben B.")] };
         foreach (var pupil in record.Pupils) record = record.WithRestriction(pupil, BodyDemand.Inversion);
         Assert.Contains("Ben(5B-01)123;Ben(5B-02)123.", LessonPage.Of(record, null, CardLessons.English with { NamesOtherLevels = true }).Run());
+    }
+
+    [Fact]
+    public void Of_LessonBefore_SaysWhatItShowedAndAsksAboutItsOpenCue()
+    {
+        var record = CardLessons.ShortLesson();
+        var task = record.Sheet!.Content.Tasks[0];
+        var beforeId = new Guid(77, 0, 0, new byte[8]);
+        // One set: level 1, one of five tries, cue 2 of four left open, then "same".
+        EntryFact[] facts =
+        [
+            new Choice(task.Levels[0].Id), .. Enumerable.Range(1, 5).Select(n => new Trial(n == 1)),
+            .. Enumerable.Range(1, 4).Select(n => new CueTick(n, n != 2)), new Decision(NextLevel.Same),
+        ];
+        var before = record with
+        {
+            Lesson = record.Lesson with { Id = beforeId, Date = new DateOnly(2026, 3, 5) },
+            Entries = [.. facts.Select((fact, i) => new Entry
+            {
+                SchoolId = record.School.Id, Id = new Guid(9000 + i, 0, 0, new byte[8]), LessonId = beforeId, PupilId = record.Pupils[0].Id, TaskId = task.TaskId,
+                SetNumber = 1, TrialNumber = fact is Trial ? i : null, Fact = fact, Source = EntrySource.Desk, DeviceId = "desk", DeviceSequence = i + 1, MadeAt = DateTimeOffset.UnixEpoch.AddSeconds(i),
+            })],
+        };
+        var run = LessonPage.Of(record, before, CardLessons.English).Run();
+        foreach (var words in (string[])
+            [
+                "Last time, 5 March 2026", "“Hips level” left open: 1 of 1 sets.", "Sets with fewer than 6 in 10: 1. Then easier 0, the same 1, harder 0.",
+                "Would you read cue 2 aloud",
+            ])
+            Assert.Contains(words.Replace(" ", ""), run);
+        Assert.DoesNotContain("Amara", run);
     }
 
     [Fact]
