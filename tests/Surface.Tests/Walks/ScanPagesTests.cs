@@ -6,6 +6,27 @@ namespace Slantwise.Surface.Tests.Walks;
 
 public sealed class ScanPagesTests(Browser browser, DemoFolder demo)
 {
+    [Fact]
+    public async Task Drop_AFileOnTheHomePage_IsSentAndSaidWhatBecameOfIt()
+    {
+        var page = await browser.NewPageAsync();
+        page.SetDefaultTimeout((float)HostProgram.Patience.TotalMilliseconds);
+        using var folder = await demo.CopyAsync();
+        await using var served = await ServedHost.StartAsync(folder: folder.FullPath);
+        await page.GotoAsync(served.Address.ToString(), new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await page.EvaluateAsync("""
+            () => {
+              const data = new DataTransfer();
+              data.items.add(new File(['no picture'], 'dropped.jpg', { type: 'image/jpeg' }));
+              const at = document.querySelector('form[data-upload] .drop');
+              at.dispatchEvent(new DragEvent('dragover', { dataTransfer: data, bubbles: true, cancelable: true }));
+              at.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
+            }
+            """);
+        await page.WaitForURLAsync("**/scans?pile=*");
+        Assert.Contains("dropped.jpg", await page.Locator(".pile-lines .unread").InnerTextAsync());
+    }
+
     [Theory]
     [InlineData(320, 720, "es-ES", true, "de 6", "Deshacer")]
     [InlineData(360, 740, "en-GB", false, "of 6", "Take back")]

@@ -3,6 +3,7 @@ using Slantwise.Desk.Progress;
 using Slantwise.Desk.Words;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Scans.Intake;
+using Slantwise.Records.Scans.Pictures;
 
 namespace Slantwise.Desk.Pages.Scans;
 
@@ -13,6 +14,7 @@ public partial class LessonScansPage
     private PileOverview? _pile;
     private PileText _text = null!;
     private IReadOnlyList<PileLine> _lines = [];
+    private HashSet<Guid> _photos = [];
     private string _lead = "";
     private string? _failure;
 
@@ -43,7 +45,14 @@ public partial class LessonScansPage
         _text = await PileText.LoadAsync(Desk);
         _lines = Guid.TryParse(PileId, out var pile) ? Piles.LinesOf(pile) : [];
         _lead = ScanPageWords.Say("LessonOnDay", _record.Class.Name, LessonName.Of(_record.Lesson), LessonName.Day(_record.Lesson.Date, Desk.Today));
-        _pile = PileOverview.Of(_record, await Desk.Store.ListScansAsync(Desk.SchoolId, LessonId));
+        var scans = await Desk.Store.ListScansAsync(Desk.SchoolId, LessonId);
+        _pile = PileOverview.Of(_record, scans);
+        // While a page waits its photo is there; afterwards where the school kept photos when it was done.
+        _photos = [.. scans.Where(s => s.State == ScanState.Waiting).Select(s => s.Id)];
+        foreach (var scan in scans.Where(s => Desk.School.Pictures.KeepsPhotos && s.State == ScanState.Done))
+        {
+            if (await Desk.Store.FindScanPictureAsync(Desk.SchoolId, scan.Id, ScanPicture.Photo) is not null) _photos.Add(scan.Id);
+        }
     }
 
     private async Task SayAsync()
