@@ -8,7 +8,7 @@ internal static class Tool
     /// <summary>What the program printed; the test is skipped where the program is missing, and fails where it fails.</summary>
     public static string Run(string name, params string[] arguments)
     {
-        Assert.SkipUnless(IsHere(name), $"{name} is not on this machine (Debian: poppler-utils, qpdf).");
+        Assert.SkipUnless(IsHere(name), $"{name} is not on this machine (Debian: poppler-utils, qpdf, zbar-tools).");
         var start = new ProcessStartInfo(name, arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
         using var process = Process.Start(start)!;
         var errors = process.StandardError.ReadToEndAsync();
