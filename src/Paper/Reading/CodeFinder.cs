@@ -18,6 +18,12 @@ internal static class CodeFinder
     // From 297 mm a page: 4, 7 and 11 pixels a millimetre.
     private static readonly int[] SidesPx = [1250, 2200, 3400];
 
+    // A form of A4 is as large as so many codes of 20 mm.
+    private const double CodesOfAForm = 210.0 * 297 / (20 * 20);
+
+    // What is left of a picture covered so far is too little for another form as large.
+    private const double FullFraction = 0.55;
+
     /// <summary>The codes of a picture.</summary>
     /// <param name="image">The picture.</param>
     /// <param name="isOver">Asked between tries: whether the time is up.</param>
@@ -25,6 +31,7 @@ internal static class CodeFinder
     public static IReadOnlyList<SeenCode> Find(GreyImage image, Func<bool> isOver)
     {
         IReadOnlyList<SeenCode> seen = [];
+        var read = new List<SeenCode>();
         var tried = 0;
         foreach (var sidePx in SidesPx)
         {
@@ -34,14 +41,24 @@ internal static class CodeFinder
             var smaller = GreyPixels.Shrunk(image, times);
             foreach (var (isLocal, isAslant) in new[] { (true, false), (false, false), (true, true) })
             {
-                if (isOver()) return seen;
+                if (isOver()) return read.Count > 0 ? read : seen;
                 var found = isAslant ? Aslant(smaller, times) : Find(smaller, times, isLocal);
-                if (found.Any(c => c.Text is not null)) return [.. found.Where(c => c.Text is not null)];
+                read.AddRange(found.Where(c => c.Text is not null && !read.Exists(r => AreNear(r.Sighting, c.Sighting))));
+                if (CoveredFraction(read, image) >= FullFraction) return read;
+                // Beside what was read there is room for another form: it is looked for once in each larger picture.
+                if (read.Count > 0) break;
                 if (seen.Count == 0) seen = found;
             }
         }
-        return seen;
+        return read.Count > 0 ? read : seen;
     }
+
+    // How much of the picture the forms of these codes cover.
+    private static double CoveredFraction(List<SeenCode> read, GreyImage image) => read.Sum(c =>
+    {
+        var sidePx = Distance(c.Sighting.TopLeft, c.Sighting.TopRight) / c.Sighting.FinderFraction;
+        return sidePx * sidePx * CodesOfAForm;
+    }) / ((double)image.WidthPx * image.HeightPx);
 
     // A code that stands on its corner is looked for along its diagonals, where its patterns are at their least plain: turned by an eighth they stand straight.
     private static List<SeenCode> Aslant(GreyImage image, int times)

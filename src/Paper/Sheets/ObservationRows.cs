@@ -92,7 +92,8 @@ internal sealed class ObservationRows
                 sketch.Mark(new SheetField(SheetFieldKind.TeacherMet, _task, row, cue), CueLeftMm(cue), field, _style.FieldMm, isRound: false);
                 sketch.Mark(new SheetField(SheetFieldKind.TeacherNotMet, _task, row, cue), CueLeftMm(cue) + _style.PitchMm, field, _style.FieldMm, isRound: false);
             }
-            sketch.Rule(frame.LeftMm, RightMm, top + height);
+            // Under the name alone: a line close to fields looks like a part of a ring around them.
+            sketch.Rule(frame.LeftMm, (_setCount > 1 ? SetsLeftMm : CueLeftMm(1)) - GutterMm, top + height);
         })
         { StretchMm = StretchMm, IsRow = true };
     }

@@ -4,6 +4,7 @@ using Slantwise.Engines.Marks;
 using Slantwise.Records.Entries;
 using Slantwise.Records.Scans;
 using Slantwise.Surface.Tests.Paper;
+using Slantwise.Surface.Tests.Paper.Reading;
 
 namespace Slantwise.Surface.Tests.Host;
 
@@ -146,7 +147,7 @@ public sealed class SheetReadTests(DemoFolder demo)
 
     private static List<string> Pages(TempFolder folder, int count)
     {
-        Tool.Run("pdftoppm", "-r", $"{Dpi}", "-l", $"{count}", "-png", folder.At("sheets.pdf"), folder.At("page"));
+        ScannedPrint.Of(folder.At("sheets.pdf"), folder.At("page"), Dpi, count);
         return [.. Directory.EnumerateFiles(folder.FullPath, "page*.png").Order(StringComparer.Ordinal)];
     }
 

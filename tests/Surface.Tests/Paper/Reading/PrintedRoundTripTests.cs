@@ -44,10 +44,10 @@ public sealed class PrintedRoundTripTests
         Assert.Equal(way == "twoUp" ? 2 : 1, page.Forms.Count);
         using var folder = new TempFolder();
         await using (var pdf = File.Create(folder.At("page.pdf"))) PdfWriter.Write([page.Scene], "Page", options.Language, pdf);
-        Tool.Run("pdftoppm", "-r", $"{Dpi}", "-singlefile", "-png", folder.At("page.pdf"), folder.At("page"));
+        ScannedPrint.Of(folder.At("page.pdf"), folder.At("page"), Dpi, 1);
 
         var random = new Random(way.Length);
-        using var picture = SKBitmap.Decode(folder.At("page.png"));
+        using var picture = SKBitmap.Decode(folder.At("page-1.png"));
         var meant = page.Forms.ToDictionary(f => f.Code, f => Marked(picture, f, random));
         Assert.Contains(meant.Values, m => m.Count > 3);
         var layouts = page.Forms.DistinctBy(f => f.Code.LayoutTag).ToDictionary(f => f.Code.LayoutTag, f => f.Layout);
