@@ -152,6 +152,8 @@ public sealed class LiveClass
         AbilitySdLogits = full.TrialCount > 0 ? full.Fit.AbilitySpread.MedianLogits : null,
         ResidualSdLogits = full.TrialCount > 0 ? full.Fit.ResidualSpread!.Value.MedianLogits : null,
         GridPupilCount = 0,
+        // One step more than usual: where a search begins, and so the order of entries, must not show in the answer.
+        ToleranceSd = 1e-7,
         ChoicePupilCount = 0,
     };
 
