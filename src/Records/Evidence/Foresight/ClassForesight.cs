@@ -20,14 +20,11 @@ public sealed record ClassForesight(
     /// <summary>From this skill on, predictions are called better than always saying the class's usual share, and from its negative on worse. A working rule, no source.</summary>
     public const double SkillFraction = .05;
 
-    // A range of nine in ten reaches so many standard deviations to each side of a normal law.
-    private const double RangeDeviations = 1.6448536269514722;
-
     /// <summary>Where an even chance was to be expected, how many of ten the class says: lower end of the range of its mean.</summary>
-    public double LowOfEvenFraction => OfEven(Bias.ClassMeanLogits - RangeDeviations * Bias.ClassMeanSdLogits);
+    public double LowOfEvenFraction => EvenChance.Of(Bias.ClassMeanLogits - EvenChance.RangeDeviations * Bias.ClassMeanSdLogits);
 
     /// <summary>The same, upper end.</summary>
-    public double HighOfEvenFraction => OfEven(Bias.ClassMeanLogits + RangeDeviations * Bias.ClassMeanSdLogits);
+    public double HighOfEvenFraction => EvenChance.Of(Bias.ClassMeanLogits + EvenChance.RangeDeviations * Bias.ClassMeanSdLogits);
 
     /// <summary>The class's side, where its range leaves out 0.</summary>
     public BiasSign Sign => Luck is null ? BiasSign.Unclear
@@ -82,6 +79,4 @@ public sealed record ClassForesight(
             return new(set.PredictedSuccessCount!.Value, set.Success.SuccessCount, set.Trials.Count, Math.Clamp(chance.ChanceFraction, 1e-6, 1 - 1e-6));
         }
     }
-
-    internal static double OfEven(double biasLogits) => 1 / (1 + Math.Exp(-biasLogits));
 }

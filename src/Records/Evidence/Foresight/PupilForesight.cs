@@ -14,13 +14,13 @@ public sealed record PupilForesight(Guid PupilId, string Label, int ComparedSetC
     public const int EnoughSetCount = 3;
 
     /// <summary>Where an even chance was to be expected, 5 of 10, how many of ten the pupil is expected to say.</summary>
-    public double OfEvenFraction => ClassForesight.OfEven(Bias.MeanLogits);
+    public double OfEvenFraction => EvenChance.Of(Bias.MeanLogits);
 
     /// <summary>The same, lower end of the range.</summary>
-    public double LowOfEvenFraction => ClassForesight.OfEven(Bias.LowLogits);
+    public double LowOfEvenFraction => EvenChance.Of(Bias.LowLogits);
 
     /// <summary>The same, upper end.</summary>
-    public double HighOfEvenFraction => ClassForesight.OfEven(Bias.HighLogits);
+    public double HighOfEvenFraction => EvenChance.Of(Bias.HighLogits);
 
     /// <summary>The side, where it is certain enough and the pupil's own: under 3 sets, or where the class speaks more, there is none.</summary>
     public BiasSign Sign => Bias.SetCount < EnoughSetCount || IsMostlyClass ? BiasSign.Unclear : Bias.Sign(ClassForesight.SureFraction);

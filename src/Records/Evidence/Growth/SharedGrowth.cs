@@ -11,17 +11,14 @@ namespace Slantwise.Records.Evidence.Growth;
 /// <remarks>The model takes into account which levels were chosen and lets each pupil wander from lesson to lesson; the gain is what is common to all.</remarks>
 public sealed record SharedGrowth(int LessonCount, int TrialCount, int ReturnedPupilCount, Estimate PerLesson)
 {
-    // A range of nine in ten reaches so many standard deviations to each side of a normal law.
-    private const double RangeDeviations = 1.6448536269514722;
-
     /// <summary>Where 5 of 10 were reached in the first lesson, how many of ten would be in the latest: the middle.</summary>
     public double MeanOfEvenFraction => OfEven(PerLesson.MeanLogits);
 
     /// <summary>The same, lower end of the range.</summary>
-    public double LowOfEvenFraction => OfEven(PerLesson.MeanLogits - RangeDeviations * PerLesson.SdLogits);
+    public double LowOfEvenFraction => OfEven(PerLesson.MeanLogits - EvenChance.RangeDeviations * PerLesson.SdLogits);
 
     /// <summary>The same, upper end.</summary>
-    public double HighOfEvenFraction => OfEven(PerLesson.MeanLogits + RangeDeviations * PerLesson.SdLogits);
+    public double HighOfEvenFraction => OfEven(PerLesson.MeanLogits + EvenChance.RangeDeviations * PerLesson.SdLogits);
 
     /// <summary>Whether more of it was assumed than seen.</summary>
     public bool IsMostlyAssumed => PerLesson.DataShareFraction < .5;
@@ -41,5 +38,5 @@ public sealed record SharedGrowth(int LessonCount, int TrialCount, int ReturnedP
         return new(span + 1, chances.TrialCount, lessons.Count(l => l.Count > 1), growth.Value);
     }
 
-    private double OfEven(double perLesson) => 1 / (1 + Math.Exp(-perLesson * (LessonCount - 1)));
+    private double OfEven(double perLesson) => EvenChance.Of(perLesson * (LessonCount - 1));
 }

@@ -10,9 +10,6 @@ namespace Slantwise.Records.Evidence.Levels;
 /// <param name="IsLinked">Whether tries of the same pupils link the two, if only through others; otherwise assumptions alone compare them.</param>
 public sealed record LevelDifference(double OfEvenFraction, double LowOfEvenFraction, double HighOfEvenFraction, bool IsMostlyAssumed, bool IsLinked)
 {
-    // A range of nine in ten reaches so many standard deviations to each side of a normal law.
-    private const double RangeDeviations = 1.6448536269514722;
-
     /// <summary>The side, where the range leaves out one half.</summary>
     public LevelSide Side => HighOfEvenFraction < .5 ? LevelSide.Harder : LowOfEvenFraction > .5 ? LevelSide.Easier : LevelSide.Unclear;
 
@@ -21,11 +18,9 @@ public sealed record LevelDifference(double OfEvenFraction, double LowOfEvenFrac
     public static LevelDifference? Of(Estimate? harder)
     {
         if (harder is not { } by) return null;
-        var reach = RangeDeviations * by.SdLogits;
+        var reach = EvenChance.RangeDeviations * by.SdLogits;
         return new(
-            OfEven(by.MeanLogits), OfEven(by.MeanLogits + reach), OfEven(by.MeanLogits - reach),
+            EvenChance.Of(-by.MeanLogits), EvenChance.Of(-(by.MeanLogits + reach)), EvenChance.Of(-(by.MeanLogits - reach)),
             by.Cautions.HasFlag(ResponseCaution.MostlyAssumption), (by.Cautions & (ResponseCaution.Disconnected | ResponseCaution.NoTrials)) == 0);
     }
-
-    private static double OfEven(double harderLogits) => 1 / (1 + Math.Exp(harderLogits));
 }

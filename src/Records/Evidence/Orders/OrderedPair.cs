@@ -17,9 +17,6 @@ public sealed record OrderedPair(
     /// <summary>Under this many pupils the counts alone say nothing. A working rule, no source.</summary>
     public const int EnoughPupilCount = 5;
 
-    // A range of nine in ten reaches so many standard deviations to each side of a normal law.
-    private const double RangeDeviations = 1.6448536269514722;
-
     private const double QuartileDeviations = 0.6744897501960817;
 
     /// <summary>Of those who managed the harder one, pupils who managed the easier one too.</summary>
@@ -32,10 +29,10 @@ public sealed record OrderedPair(
     public bool IsMostlyAssumed => Contrast is not { DataShareFraction: >= .5 } contrast || contrast.Cautions.HasFlag(ResponseCaution.Disconnected);
 
     /// <summary>Where the easier one comes off 5 times of 10, how often the harder one does: lower end of the range. None without a contrast.</summary>
-    public double? LowOfEvenFraction => Contrast is { } c ? OfEven(c.MeanLogits + RangeDeviations * c.SdLogits) : null;
+    public double? LowOfEvenFraction => Contrast is { } c ? EvenChance.Of(-(c.MeanLogits + EvenChance.RangeDeviations * c.SdLogits)) : null;
 
     /// <summary>The same, upper end.</summary>
-    public double? HighOfEvenFraction => Contrast is { } c ? OfEven(c.MeanLogits - RangeDeviations * c.SdLogits) : null;
+    public double? HighOfEvenFraction => Contrast is { } c ? EvenChance.Of(-(c.MeanLogits - EvenChance.RangeDeviations * c.SdLogits)) : null;
 
     /// <summary>How the entries stand to the pair.</summary>
     public OrderStanding Standing
@@ -55,6 +52,4 @@ public sealed record OrderedPair(
             return countsLean > 0 || isSeen && Contrast is { } c && c.MeanLogits + QuartileDeviations * c.SdLogits < 0 ? OrderStanding.PerhapsAgainst : OrderStanding.Unclear;
         }
     }
-
-    private static double OfEven(double harderLogits) => 1 / (1 + Math.Exp(harderLogits));
 }
