@@ -39,7 +39,7 @@ public sealed record ResponseOptions
     /// <summary>A failed hold shorter than this did not get into the position: it counts as failed, but its time says nothing about holding. 0 to use all times.</summary>
     public double FirstMomentS { get; init; } = 1;
 
-    /// <summary>When a search ends: the distance still to go, in standard errors; for the two spreads a hundred times that, at most a tenth.</summary>
+    /// <summary>When a search ends: the distance still to go, in standard errors; for the two spreads a hundred times that, at most a tenth. Deviations are right to about its root.</summary>
     public double ToleranceSd { get; init; } = 1e-5;
 
     /// <summary>What the spreads' part of a step may still gain at the end, in log density: half the square of the distance in standard errors.</summary>

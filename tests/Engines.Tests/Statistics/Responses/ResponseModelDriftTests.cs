@@ -5,7 +5,7 @@ namespace Slantwise.Engines.Tests.Statistics.Responses;
 
 public sealed class ResponseModelDriftTests
 {
-    private static readonly ResponseOptions Given = new() { AbilitySdLogits = 1.1, ResidualSdLogits = 0.6, DriftSdLogits = 0.5, NodeCount = 15, ToleranceSd = 1e-7 };
+    private static readonly ResponseOptions Given = new() { AbilitySdLogits = 1.1, ResidualSdLogits = 0.6, DriftSdLogits = 0.5, NodeCount = 15, ToleranceSd = 1e-10 };
 
     [Fact]
     public void Fit_WanderingAbility_PeaksAsThePlainVersion() =>

@@ -5,7 +5,7 @@ namespace Slantwise.Engines.Tests.Statistics.Responses;
 
 public sealed class ResponseModelPlainTests
 {
-    private static readonly ResponseOptions Given = new() { AbilitySdLogits = 1.1, ResidualSdLogits = 0.6, DriftSdLogits = 0, NodeCount = 25, ToleranceSd = 1e-8 };
+    private static readonly ResponseOptions Given = new() { AbilitySdLogits = 1.1, ResidualSdLogits = 0.6, DriftSdLogits = 0, NodeCount = 25, ToleranceSd = 1e-10 };
 
     [Fact]
     public void Fit_TicksOfATinyClass_PeaksAsThePlainVersion() =>

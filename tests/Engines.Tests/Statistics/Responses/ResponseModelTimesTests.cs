@@ -5,7 +5,7 @@ namespace Slantwise.Engines.Tests.Statistics.Responses;
 
 public sealed class ResponseModelTimesTests
 {
-    private static readonly ResponseOptions Given = new() { AbilitySdLogits = 1.1, ResidualSdLogits = 0.6, DriftSdLogits = 0, NodeCount = 31, ToleranceSd = 1e-7 };
+    private static readonly ResponseOptions Given = new() { AbilitySdLogits = 1.1, ResidualSdLogits = 0.6, DriftSdLogits = 0, NodeCount = 31, ToleranceSd = 1e-10 };
 
     [Theory]
     [InlineData(1.0)]

@@ -65,11 +65,14 @@ internal sealed class BorderSearch(TermTable table, BorderDesign design, Respons
         }
     }
 
-    /// <summary>How far a full step of Newton's method will end from the peak, by how the one before it did: each squares the distance. Four times that, to be safe.</summary>
+    /// <summary>
+    /// How far a full step of Newton's method will end from the peak, by how the one before it did: each squares the distance. Four times that, to be safe.
+    /// Only for steps so short that the information, which is then the one before the step, is right too, to about the root of the tolerance.
+    /// </summary>
     /// <param name="before">The distance before the last full step; 0 where there was none.</param>
     /// <param name="distance">The distance after it.</param>
-    public static double Foreseen(double before, double distance) =>
-        before > 0 && distance < 0.1 ? 4 * distance * (distance / before) * (distance / before) : double.PositiveInfinity;
+    public double Foreseen(double before, double distance) =>
+        before > 0 && distance * distance < options.ToleranceSd ? 4 * distance * (distance / before) * (distance / before) : double.PositiveInfinity;
 
     /// <summary>One pass over the pupils.</summary>
     public BorderRound Evaluate(double[] border, PupilPoint pupils, Scales scales, int round)

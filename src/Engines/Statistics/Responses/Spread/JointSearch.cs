@@ -54,7 +54,7 @@ internal sealed class JointSearch(BorderSearch search, BorderDesign design, Tabl
             if ((isTilted && step.IsThere(options)) || _rounds >= MostRounds) break;
             border = Moved(round.Point.Border, step.Border);
             logs = Moved(logs, step.Logs);
-            if (!isTilted || isDue || (givenTilt is null && tiltedAt is not null && IsFar(tiltedAt, logs, step)) || !(BorderSearch.Foreseen(before, step.DistanceSd) is var left && left < options.ToleranceSd)) continue;
+            if (!isTilted || isDue || (givenTilt is null && tiltedAt is not null && IsFar(tiltedAt, logs, step)) || !(search.Foreseen(before, step.DistanceSd) is var left && left < options.ToleranceSd)) continue;
             // What the last step leaves is foreseen to be too little for another look.
             var scales = ScalesAt(bestLogs = logs);
             bestValue += step.DistanceSd * step.DistanceSd / 2;
