@@ -13,5 +13,7 @@ namespace Slantwise.Records.Entries;
 [JsonDerivedType(typeof(TeacherCheck), "teacherCheck")]
 [JsonDerivedType(typeof(Visit), "visit")]
 [JsonDerivedType(typeof(PhaseMark), "phaseMark")]
+[JsonDerivedType(typeof(EngagementScan), "engagementScan")]
+[JsonDerivedType(typeof(Note), "note")]
 [JsonDerivedType(typeof(Withdrawal), "withdrawal")]
 public abstract record EntryFact;
