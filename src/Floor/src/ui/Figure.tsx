@@ -7,7 +7,7 @@ import { toneRules } from "./tones";
 export function Figure({ figure, description }: { readonly figure: BundleFigure; readonly description?: string }) {
   const rules = toneRules.value;
   const source = useMemo(() => drawingUrl(figure.svg, rules), [figure.svg, rules]);
-  return <img class="drawing" src={source} alt={description ?? figure.description} draggable={false} />;
+  return <img class="drawing" src={source} alt={description ?? figure.description} width={60} height={60} draggable={false} />;
 }
 
 /** The drawing with the page's colours in it, as an address that needs no network. */
