@@ -60,6 +60,7 @@ internal static class DeskServer
         builder.Services.AddSingleton<PileReading>();
         builder.Services.AddSingleton<IPageReader, PageReader>();
         builder.Services.AddDesk();
+        builder.Services.AddSync();
         builder.Services.AddSingleton(services => new FloorHub(
             store, services.GetRequiredService<TimeProvider>(), RandomNumberGenerator.GetInt32, FloorVersion.Text));
 
@@ -67,6 +68,7 @@ internal static class DeskServer
         app.UseSecurityHeaders();
         app.UseKnownHosts(address);
         app.MapDesk();
+        app.MapSync();
         app.MapPrints();
         app.MapFonts();
         app.MapTables();
