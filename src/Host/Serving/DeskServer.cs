@@ -7,6 +7,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Slantwise.Desk;
 using Slantwise.Desk.Pages.Scans;
 using Slantwise.Host.Answers;
+using Slantwise.Host.Joining;
 using Slantwise.Host.Printing;
 using Slantwise.Host.Scanning;
 using Slantwise.Host.Sync;
@@ -59,6 +60,7 @@ internal static class DeskServer
         builder.Services.AddSingleton(services => new UploadFolder(folder, services.GetRequiredService<UploadLimits>()));
         builder.Services.AddSingleton<PileReading>();
         builder.Services.AddSingleton<IPageReader, PageReader>();
+        builder.Services.AddSingleton(MachineAddresses.Of(address));
         builder.Services.AddDesk();
         builder.Services.AddSingleton(services => new FloorHub(
             store, services.GetRequiredService<TimeProvider>(), RandomNumberGenerator.GetInt32, FloorVersion.Text));
@@ -71,6 +73,7 @@ internal static class DeskServer
         app.MapFonts();
         app.MapTables();
         app.MapScans();
+        app.MapJoining();
         return app;
     }
 
