@@ -31,7 +31,8 @@ internal static class DeskServer
     /// <param name="folder">Where it keeps its keys.</param>
     /// <param name="address">The address to listen on.</param>
     /// <param name="port">The port; 0 for any free one.</param>
-    public static WebApplication Of(IStore store, DataFolder folder, IPAddress address, int port)
+    /// <param name="certificate">What it answers https with; none for plain http.</param>
+    public static WebApplication Of(IStore store, DataFolder folder, IPAddress address, int port, ServerCertificate? certificate = null)
     {
         // Not the user's environment: the same desk wherever it is started from, and no settings but the command's.
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions
@@ -45,7 +46,7 @@ internal static class DeskServer
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Listen(address, port);
+            kestrel.Listen(address, port, listen => certificate?.PutOn(listen));
         });
         SetQuiet(builder.Logging);
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
@@ -67,7 +68,7 @@ internal static class DeskServer
 
         var app = builder.Build();
         app.UseSecurityHeaders();
-        app.UseKnownHosts(address);
+        app.UseKnownHosts(address, certificate);
         app.MapDesk();
         app.MapPrints();
         app.MapFonts();
