@@ -75,6 +75,7 @@ internal static class DeskServer
         app.MapTables();
         app.MapScans();
         app.MapJoining();
+        app.MapLessonFile();
         return app;
     }
 
