@@ -7,6 +7,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Slantwise.Desk;
 using Slantwise.Desk.Pages.Scans;
 using Slantwise.Host.Answers;
+using Slantwise.Host.Joining;
 using Slantwise.Host.Printing;
 using Slantwise.Host.Scanning;
 using Slantwise.Host.Sync;
@@ -30,7 +31,8 @@ internal static class DeskServer
     /// <param name="folder">Where it keeps its keys.</param>
     /// <param name="address">The address to listen on.</param>
     /// <param name="port">The port; 0 for any free one.</param>
-    public static WebApplication Of(IStore store, DataFolder folder, IPAddress address, int port)
+    /// <param name="certificate">What it answers https with; none for plain http.</param>
+    public static WebApplication Of(IStore store, DataFolder folder, IPAddress address, int port, ServerCertificate? certificate = null)
     {
         // Not the user's environment: the same desk wherever it is started from, and no settings but the command's.
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions
@@ -44,7 +46,7 @@ internal static class DeskServer
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Listen(address, port);
+            kestrel.Listen(address, port, listen => certificate?.PutOn(listen));
         });
         SetQuiet(builder.Logging);
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
@@ -59,6 +61,7 @@ internal static class DeskServer
         builder.Services.AddSingleton(services => new UploadFolder(folder, services.GetRequiredService<UploadLimits>()));
         builder.Services.AddSingleton<PileReading>();
         builder.Services.AddSingleton<IPageReader, PageReader>();
+        builder.Services.AddSingleton(MachineAddresses.Of(address));
         builder.Services.AddDesk();
         builder.Services.AddSync();
         builder.Services.AddSingleton(services => new FloorHub(
@@ -66,13 +69,15 @@ internal static class DeskServer
 
         var app = builder.Build();
         app.UseSecurityHeaders();
-        app.UseKnownHosts(address);
+        app.UseKnownHosts(address, certificate);
         app.MapDesk();
         app.MapSync();
         app.MapPrints();
         app.MapFonts();
         app.MapTables();
         app.MapScans();
+        app.MapJoining();
+        app.MapLessonFile();
         return app;
     }
 
