@@ -15,6 +15,7 @@ export interface Orders {
 
 /** A lesson kept on this device: every entry is on its disk before a screen shows it. */
 export class KeptFloor implements Floor {
+  readonly deviceId;
   readonly bundle;
   readonly log: ReadonlySignal<readonly Entry[]>;
   readonly delivery;
@@ -37,6 +38,7 @@ export class KeptFloor implements Floor {
     private readonly orders: Orders,
     private readonly nowMs: () => number,
   ) {
+    this.deviceId = lesson.deviceId;
     this.bundle = signal(bundle);
     // The kept state is as old as the last answer: its clock is set to now, so that a countdown shown from it is right.
     this.state = signal<FloorState>({ ...lesson.state, serverNow: new Date(nowMs() + lesson.clockOffsetMs).toISOString() });

@@ -3,6 +3,7 @@ import { faceOf, loadFace } from "../faces";
 import { MemoryFloor } from "../lesson/memoryFloor";
 import { language } from "../words/say";
 import { sampleBundle } from "./sampleBundle";
+import "../join/join.css";
 
 /** What a folder's `look.tsx` exports as `looks`: screens by name, to be looked at without a server. */
 export type Looks = Readonly<Record<string, ComponentType>>;

@@ -2,13 +2,13 @@ import type { FloorState } from "../contracts";
 import { say, type WordKey } from "../words/say";
 
 /** Problems of this side: no answer, an answer that is not ours, and a device that cannot keep what it should. */
-export type OwnProblem = "offline" | "unreadable" | "bundleNewer" | "keepMissing" | "keepFull" | "keepFailed" | "notOurs";
+export type OwnProblem = "offline" | "unreadable" | "bundleNewer" | "keepMissing" | "keepFull" | "keepFailed" | "notOurs" | "noCode" | "cannotUnpack" | "noCamera";
 
 /** Why something was not done, in a way that a program can tell apart and a person can read. */
 export class Problem extends Error {
   constructor(
-    /** One of the server's codes, or an `OwnProblem`. */
-    readonly code: string,
+    /** One of the server's codes, or of this side's own. */
+    readonly code: OwnProblem | (string & {}),
     /** The server's sentence, in the language asked for. */
     readonly title?: string,
     /** The HTTP status; none where there was no answer. */
@@ -35,6 +35,9 @@ const sentences: Readonly<Record<string, WordKey>> = {
   keepFull: "KeepFull",
   keepFailed: "KeepFailed",
   notOurs: "JoinFileNotOurs",
+  noCode: "SyncChainNoCode",
+  cannotUnpack: "SyncChainCannotUnpack",
+  noCamera: "SyncChainNoCamera",
   codeUnknown: "JoinCodeUnknown",
   codeExpired: "JoinCodeExpired",
   ticketInvalid: "JoinTicketInvalid",
