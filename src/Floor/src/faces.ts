@@ -1,5 +1,6 @@
 import type { ComponentChildren, ComponentType } from "preact";
 import type { Floor } from "./lesson/floor";
+import { loadWords } from "./words/say";
 
 /** What a browser can show of a lesson; the address says which. */
 export type FaceName = "pupil" | "teacher" | "board";
@@ -29,6 +30,7 @@ const places: Record<FaceName, readonly [string, string]> = {
 /** Loads a face; asked twice, it is loaded once. */
 export async function loadFace(name: FaceName): Promise<Face> {
   const [path, member] = places[name];
+  await loadWords(name === "pupil" ? "shared" : "class");
   const face = (await parts[path]?.())?.[member];
   if (!face) throw new Error(`The floor was built without ${path}.`);
   return face;

@@ -5,7 +5,10 @@ import { Banner } from "../ui/Banner";
 import { Button } from "../ui/Button";
 import { say } from "../words/say";
 import { linesOf } from "./entryLines";
-import { ShowChain } from "./ShowChain";
+import { later } from "../join/later";
+
+
+const ShowChain = later(async () => (await import("./ShowChain")).ShowChain);
 
 export interface HandOverProps {
   /** What waits on this device. */

@@ -2,14 +2,16 @@ import { problemText } from "../sync/problem";
 import { Banner } from "../ui/Banner";
 import { Page } from "../ui/Page";
 import { say } from "../words/say";
-import { Inbox } from "../chain/Inbox";
 import { Frame } from "./Frame";
 import { KindScreen } from "./KindScreen";
 import { PickScreen } from "./PickScreen";
 import type { Session } from "./session";
 import { SettingsButton } from "./SettingsButton";
 import { StartScreen } from "./StartScreen";
+import { later } from "./later";
 import "./join.css";
+
+const Inbox = later(async () => (await import("../chain/Inbox")).Inbox);
 
 /** Everything a browser shows under /floor/. */
 export function App({ session }: { readonly session: Session }) {

@@ -1,7 +1,9 @@
 import { Button } from "../ui/Button";
 import { say } from "../words/say";
-import { HandOver } from "../chain/HandOver";
+import { later } from "./later";
 import type { Session } from "./session";
+
+const HandOver = later(async () => (await import("../chain/HandOver")).HandOver);
 
 /** Entries of earlier lessons that nobody has yet: they are said, and they can be sent or carried away. */
 export function HeldList({ session }: { readonly session: Session }) {

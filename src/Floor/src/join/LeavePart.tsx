@@ -1,7 +1,9 @@
-import { HandOver } from "../chain/HandOver";
 import { Button } from "../ui/Button";
 import { say } from "../words/say";
+import { later } from "./later";
 import type { Session } from "./session";
+
+const HandOver = later(async () => (await import("../chain/HandOver")).HandOver);
 
 /** The way out of a lesson. It is open once everything was delivered; until then it says what is left, and how that could go another way. */
 export function LeavePart({ session }: { readonly session: Session }) {

@@ -1,7 +1,9 @@
 import { useSignal } from "@preact/signals";
 import { say } from "../words/say";
 import type { Session } from "./session";
-import { SettingsPanel } from "./SettingsPanel";
+import { later } from "./later";
+
+const SettingsPanel = later(async () => (await import("./SettingsPanel")).SettingsPanel);
 
 /** The way to the settings; it is in the same corner on every page. */
 export function SettingsButton({ session, isPlain }: { readonly session: Session; readonly isPlain?: boolean }) {

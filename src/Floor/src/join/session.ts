@@ -10,6 +10,7 @@ import { deliverParked, Line } from "../sync/line";
 import { Problem } from "../sync/problem";
 import { readBundleFile } from "./bundleFile";
 import { isWholeCode, linkOf, restOf, type JoinLink } from "./link";
+import { loadWords } from "../words/say";
 import { startSettings } from "./settings";
 import { compareVersion, isNewerThere, startWorker, takeNewer } from "./update";
 
@@ -54,11 +55,13 @@ export class Session {
       this.keep = await Keep.open();
     } catch (failure) {
       await startSettings(undefined);
+      await loadWords("shared");
       this.problem.value = failure;
       this.stage.value = "unable";
       return;
     }
     await startSettings(this.keep);
+    await loadWords("shared");
     this.link.value = linkOf(location.hash);
     // The ticket is in nobody's history, and a reload does not join a second time.
     if (this.link.value) history.replaceState(null, "", location.pathname + restOf(location.hash));
