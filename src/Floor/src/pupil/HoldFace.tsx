@@ -1,17 +1,16 @@
-import { useEffect, useRef } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { numberWords } from "../ui/doseWords";
 import { Mark } from "../ui/Mark";
 import { language, say } from "../words/say";
 import { countInS, heldS, type HoldTimer } from "./holdTimer";
 
-const ring = 2 * Math.PI * 46;
-
-/** The timer itself: digits for the far end of the gym, and a ring that is full when the level's seconds are reached. */
+/** A hold under way, for the far end of the gym: digits over the whole screen, and a ring along its edge that is full when the level's seconds are reached. */
 export function HoldFace({ timer, doseS }: { readonly timer: HoldTimer; readonly doseS: number }) {
   const face = useRef<HTMLDivElement>(null);
   const whole = useRef<HTMLSpanElement>(null);
   const tenth = useRef<HTMLSpanElement>(null);
-  const arc = useRef<SVGCircleElement>(null);
+  const arc = useRef<SVGPathElement>(null);
+  const ring = useEdge(face);
 
   // Drawn past the renderer: sixty times a second on an old tablet.
   useEffect(() => {
@@ -20,15 +19,13 @@ export function HoldFace({ timer, doseS }: { readonly timer: HoldTimer; readonly
     let frame = 0;
     const draw = () => {
       const now = performance.now();
-      if (timer.kind === "counting") {
-        whole.current!.textContent = String(Math.max(1, countInS - Math.floor((now - timer.startedMs) / 1000)));
-      } else {
-        const seconds = heldS(timer.startedMs, now);
-        const text = String(Math.floor(seconds));
-        whole.current!.textContent = text;
+      const seconds = timer.kind === "running" ? heldS(timer.startedMs, now) : Math.max(1, countInS - Math.floor((now - timer.startedMs) / 1000));
+      const text = String(Math.floor(seconds));
+      whole.current!.textContent = text;
+      face.current!.style.setProperty("--digits", String(text.length));
+      if (timer.kind === "running") {
         tenth.current!.textContent = `${point}${Math.round(seconds * 10) % 10}`;
-        arc.current!.style.strokeDashoffset = String(ring * Math.max(0, 1 - (now - timer.startedMs) / (doseS * 1000)));
-        face.current!.dataset["digits"] = String(text.length);
+        arc.current!.style.strokeDashoffset = String(Math.max(0, 1 - (now - timer.startedMs) / (doseS * 1000)));
         face.current!.toggleAttribute("data-reached", seconds >= doseS);
       }
       frame = requestAnimationFrame(draw);
@@ -37,28 +34,43 @@ export function HoldFace({ timer, doseS }: { readonly timer: HoldTimer; readonly
     return () => cancelAnimationFrame(frame);
   }, [timer, doseS]);
 
-  const hint = timer.kind === "running" ? "PupilTapStop" : timer.kind === "counting" ? "PupilTapCancel" : "PupilTapStart";
+  const isCounting = timer.kind === "counting";
   return (
-    <div ref={face} class="hold-face" data-kind={timer.kind} data-digits="1">
-      <div class="dial" role="timer" aria-live="off">
-        <svg viewBox="0 0 100 100" aria-hidden="true">
-          <circle class="track" cx="50" cy="50" r="46" />
-          <circle ref={arc} class="arc" cx="50" cy="50" r="46" style={`stroke-dasharray:${ring};stroke-dashoffset:${ring}`} />
-        </svg>
-        <p class="digits numbers">
-          <span ref={whole}>0</span>
-          {timer.kind !== "counting" && (
-            <span ref={tenth} class="tenth">
-              {language.value === "es" ? ",0" : ".0"}
-            </span>
-          )}
-        </p>
-        <p class="goal">
-          <Mark name="check" />
-          <span>{numberWords(doseS)} s</span>
-        </p>
-      </div>
-      <p class="hint">{say(hint)}</p>
+    <div ref={face} class="hold-face" data-kind={timer.kind}>
+      <svg class="ring" aria-hidden="true">
+        <path class="track" d={ring} />
+        <path ref={arc} class="arc" d={ring} pathLength={1} style="stroke-dasharray:1;stroke-dashoffset:1" />
+      </svg>
+      <p class="digits numbers" role="timer" aria-live="off">
+        <span ref={whole} />
+        <span ref={tenth} class="tenth" />
+      </p>
+      <p class="goal">
+        <Mark name="check" />
+        <span>{numberWords(doseS)} s</span>
+      </p>
+      <p class="hint">{say(isCounting ? "PupilTapCancel" : "PupilTapStop")}</p>
     </div>
   );
+}
+
+/** A line along the edge of a box, clockwise from the middle of its top, as wide as the box is now. */
+function useEdge(box: { readonly current: HTMLElement | null }): string {
+  const [path, setPath] = useState("");
+  useLayoutEffect(() => {
+    const measure = () => {
+      const { clientWidth: w, clientHeight: h } = box.current!;
+      const inset = Math.min(w, h) * 0.03;
+      const r = Math.min(w, h) * 0.08;
+      const [right, bottom] = [w - inset, h - inset];
+      setPath(
+        `M${w / 2} ${inset}H${right - r}A${r} ${r} 0 0 1 ${right} ${inset + r}V${bottom - r}A${r} ${r} 0 0 1 ${right - r} ${bottom}` +
+          `H${inset + r}A${r} ${r} 0 0 1 ${inset} ${bottom - r}V${inset + r}A${r} ${r} 0 0 1 ${inset + r} ${inset}Z`,
+      );
+    };
+    measure();
+    addEventListener("resize", measure);
+    return () => removeEventListener("resize", measure);
+  }, []);
+  return path;
 }

@@ -44,7 +44,12 @@ export function HoldPage({ view, level, title, above, step, tries, enough, onSav
     return (
       <SheetPage
         view={view}
-        title={tell(isPartner, "PupilHeldFor", name, numberWords(timer.heldS))}
+        title={
+          <>
+            <span class="unseen">{tell(isPartner, "PupilHeldFor", name, numberWords(timer.heldS))}. </span>
+            {say("PupilHeldAsk")}
+          </>
+        }
         above={above}
         step={`${step}-held`}
         foot={
@@ -61,12 +66,11 @@ export function HoldPage({ view, level, title, above, step, tries, enough, onSav
         <p class="held numbers" aria-hidden="true">
           {numberWords(timer.heldS)} <small>s</small>
         </p>
-        <p class="ask">{say("PupilHeldAsk", numberWords(level.doseAmount))}</p>
         <Choice
-          label={say("PupilHeldAsk", numberWords(level.doseAmount))}
+          label={say("PupilHeldAsk")}
           chosen={isSuccess ? "held" : "not"}
           onChoose={(value) => setSaid(value === "held")}
-          cardWidth="10rem"
+          cardWidth="7.5rem"
           options={[
             { value: "held", face: <Answer mark="check" words={say("PupilHeld")} /> },
             { value: "not", face: <Answer mark="circle" words={say("PupilNotYet")} /> },
@@ -97,7 +101,12 @@ export function HoldPage({ view, level, title, above, step, tries, enough, onSav
           }
         >
           {tries}
-          <HoldFace timer={timer} doseS={level.doseAmount} />
+          <div class="start">
+            <p class="digits numbers" aria-hidden="true">
+              {numberWords(level.doseAmount)} s
+            </p>
+            <p class="hint">{say("PupilTapStart")}</p>
+          </div>
         </SheetPage>
       ) : (
         <HoldFace timer={timer} doseS={level.doseAmount} />
@@ -108,7 +117,7 @@ export function HoldPage({ view, level, title, above, step, tries, enough, onSav
 
 function Answer({ mark, words }: { readonly mark: "check" | "circle"; readonly words: string }) {
   return (
-    <span class="row answer">
+    <span class="answer">
       <Mark name={mark} />
       <strong>{words}</strong>
     </span>

@@ -66,16 +66,14 @@ function LevelFace({ view, offered, isLast }: { readonly view: PupilView; readon
   const figure = view.bundle.figures.find((f) => f.key === level.figureKey);
   return (
     <span class={`level${figure ? "" : " bare"}`}>
-      <span class="row">
-        <strong class="number">
-          <span class="unseen">{say("PupilLevel", "")}</span>
-          {number}
-        </strong>
-        {isLast && <span class="tag">{say("PupilLastTime")}</span>}
-      </span>
+      <strong class="number">
+        <span class="unseen">{say("PupilLevel", "")}</span>
+        {number}
+      </strong>
       {figure && <Figure figure={figure} />}
       <strong class="dose">{doseWords(level)}</strong>
       <span class="name">{level.name}</span>
+      {isLast && <span class="tag">{say("PupilLastTime")}</span>}
     </span>
   );
 }

@@ -62,11 +62,11 @@ export function LookPage({ view, sheet, set }: LookPageProps) {
           const stands = tapped.get(i + 1) ?? set.ticks.get(i + 1);
           return (
             <li key={i} role="group" aria-label={cue}>
-              <p class="cue" lang={spoken}>
-                {cue}
-              </p>
-              <div class="row">
+              <div class="cue">
+                <p lang={spoken}>{cue}</p>
                 {canSpeak(spoken) && <Button kind="quiet" mark="hear" label={say("PupilRead", cue)} onPress={() => speak([cue], spoken)} />}
+              </div>
+              <div class="answers">
                 <button type="button" class="button answer" aria-pressed={stands === true} onClick={() => void answer(i + 1, true)}>
                   <Mark name="check" />
                   {say("PupilSeen")}

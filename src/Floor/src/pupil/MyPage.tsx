@@ -19,7 +19,7 @@ export function MyPage({ view }: { readonly view: PupilView }) {
     <SheetPage
       view={view}
       title={say("PupilMine")}
-      above={view.name}
+      above={bundle.sheetTitle}
       step="mine"
       foot={
         <>
@@ -61,6 +61,7 @@ function TaskPart({ view, sheet }: { readonly view: PupilView; readonly sheet: T
           {say("PupilMineLongest")} <strong class="numbers">{numberWords(longest)} s</strong>
         </p>
       )}
+      {decided && <NextPart view={view} sheet={sheet} set={decided} />}
       <ol class="sets">
         {sheet.sets.filter(isWritten).map((set) => (
           <li key={set.setNumber}>
@@ -69,7 +70,6 @@ function TaskPart({ view, sheet }: { readonly view: PupilView; readonly sheet: T
           </li>
         ))}
       </ol>
-      {decided && <NextPart view={view} sheet={sheet} set={decided} />}
     </section>
   );
 }

@@ -48,10 +48,10 @@ function Top({ view }: { readonly view: PupilView }) {
           name
         )}
       </span>
-      <Button kind="quiet" isOn={isPartner} onPress={() => void (session.isPartner.value = !isPartner)}>
+      <Button kind="quiet" mark="pen" isSide isOn={isPartner} onPress={() => void (session.isPartner.value = !isPartner)}>
         {say("PupilPartner")}
       </Button>
-      <Button kind="quiet" mark="page" isOn={session.isMine.value} onPress={() => void (session.isMine.value = !session.isMine.value)}>
+      <Button kind="quiet" mark="page" isSide isOn={session.isMine.value} onPress={() => void (session.isMine.value = !session.isMine.value)}>
         {say("PupilMine")}
       </Button>
       <Button kind="quiet" mark="undo" isDisabled={!session.canUndo()} onPress={async () => void (await session.undo())}>
