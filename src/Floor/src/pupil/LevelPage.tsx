@@ -54,7 +54,7 @@ export function LevelPage({ view, sheet, step }: LevelPageProps) {
         label={say("PupilLevelsLabel")}
         chosen={levelId}
         onChoose={setLevelId}
-        cardWidth="8.25rem"
+        cardWidth="var(--level-card)"
         options={sheet.levels.map((l) => ({ value: l.level.levelId, face: <LevelFace view={view} offered={l} isLast={l === last} /> }))}
       />
     </SheetPage>

@@ -54,7 +54,7 @@ export function PredictPage({ view, sheet, step }: PredictPageProps) {
           <Choice label={say("PupilPredictPick")} chosen={holdS} onChoose={setHoldS} cardWidth="5rem" options={ladderS(step.chosen.level.doseAmount).map((s) => ({ value: s, face: <span class="rung">{s}</span> }))} />
         </>
       ) : (
-        <ul class="choice counts" style="--card:5.5rem">
+        <ul class="choice counts" style="--card:4.5rem">
           {Array.from({ length: bundle.trialCount + 1 }, (_, n) => (
             <li key={n}>
               <button type="button" class="card centred" onClick={() => save({ successCount: n })}>

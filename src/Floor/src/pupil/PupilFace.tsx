@@ -1,4 +1,4 @@
-import { useMemo } from "preact/hooks";
+import { useLayoutEffect, useMemo } from "preact/hooks";
 import type { Floor } from "../lesson/floor";
 import { passKey, pupilSheet, type TaskSheet } from "../lesson/pupilSheet";
 import { readable } from "../lesson/readable";
@@ -25,6 +25,10 @@ export interface PupilFaceProps {
 /** The lesson as its pupils have it: one thing at a time, from whose turn it is to their own page. */
 export function PupilFace({ floor, onLeave }: PupilFaceProps) {
   useWakeLock();
+  useLayoutEffect(() => {
+    document.documentElement.dataset["face"] = "pupil";
+    return () => void delete document.documentElement.dataset["face"];
+  }, []);
   const session = useMemo(() => new Session(floor), [floor]);
   const taken = floor.bundle.value;
   const bundle = useMemo(() => readable(taken, language.value), [taken, language.value]);

@@ -67,7 +67,7 @@ export function TryPage({ view, sheet, step }: TryPageProps) {
       <p class="ask">
         {tell(isPartner, "PupilDid", name)} <span class="muted">{doseWords(step.chosen.level)}</span>
       </p>
-      <ul class="choice" style="--card:12rem">
+      <ul class="choice wide" style="--card:12rem">
         {[true, false].map((isSuccess) => (
           <li key={String(isSuccess)}>
             <button type="button" class="card centred large" onClick={() => void save(isSuccess)}>

@@ -36,7 +36,7 @@ export function WhoPage({ session, bundle, onLeave }: WhoPageProps) {
         </>
       }
     >
-      <ul class="choice" style={isPair ? "--card:16rem" : "--card:7.5rem"}>
+      <ul class={`choice${isPair ? " wide" : ""}`} style={isPair ? "--card:16rem" : "--card:7.5rem"}>
         {bundle.pupils.map((pupil) => (
           <li key={pupil.pupilId}>
             <button type="button" class={`card centred${isPair ? " large" : ""}`} onClick={() => session.handOver(pupil.pupilId)}>
