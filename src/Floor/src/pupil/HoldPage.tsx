@@ -70,7 +70,7 @@ export function HoldPage({ view, level, title, above, step, tries, enough, onSav
           label={say("PupilHeldAsk")}
           chosen={isSuccess ? "held" : "not"}
           onChoose={(value) => setSaid(value === "held")}
-          cardWidth="7.5rem"
+          cardWidth="8rem"
           options={[
             { value: "held", face: <Answer mark="check" words={say("PupilHeld")} /> },
             { value: "not", face: <Answer mark="circle" words={say("PupilNotYet")} /> },
