@@ -28,6 +28,8 @@ export interface Delivery {
  * There are two: `KeptFloor` over IndexedDB and the outbox, and `MemoryFloor` for tests and for looking at screens.
  */
 export interface Floor {
+  /** The device's own name for itself, as its entries carry it. */
+  readonly deviceId: string;
   readonly bundle: ReadonlySignal<LessonBundle>;
   /** Every entry of the lesson this device knows, its own and those it was given, superseded ones included, in the order that counts. */
   readonly log: ReadonlySignal<readonly Entry[]>;

@@ -5,6 +5,7 @@ import { made } from "./making";
 
 /** A lesson that lives in memory only: for tests, and to look at screens without a server. */
 export class MemoryFloor implements Floor {
+  readonly deviceId = "memory";
   readonly bundle;
   readonly log;
   readonly delivery = signal<Delivery>({ unsentCount: 0, refused: [], isOnline: true });
@@ -56,7 +57,7 @@ export class MemoryFloor implements Floor {
 
   private maker() {
     const bundle = this.bundle.value;
-    const own = this.log.value.filter((e) => e.deviceId === "memory");
-    return { schoolId: bundle.schoolId, lessonId: bundle.lessonId, deviceId: "memory", lastSequence: own.length, now: new Date() };
+    const own = this.log.value.filter((e) => e.deviceId === this.deviceId);
+    return { schoolId: bundle.schoolId, lessonId: bundle.lessonId, deviceId: this.deviceId, lastSequence: own.length, now: new Date() };
   }
 }
