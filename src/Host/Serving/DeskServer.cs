@@ -6,6 +6,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Slantwise.Desk;
 using Slantwise.Desk.Pages.Scans;
 using Slantwise.Host.Answers;
+using Slantwise.Host.Floor;
 using Slantwise.Host.Printing;
 using Slantwise.Host.Scanning;
 using Slantwise.Host.Tables;
@@ -66,6 +67,7 @@ internal static class DeskServer
         app.MapFonts();
         app.MapTables();
         app.MapScans();
+        app.MapFloor();
         return app;
     }
 
