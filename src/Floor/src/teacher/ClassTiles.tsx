@@ -14,10 +14,10 @@ const fewestLetters = 4;
 export function ClassTiles({ teaching }: { readonly teaching: Teaching }) {
   const [mode, setMode] = useState<"look" | "find" | "register">("look");
   const [start, setStart] = useState("");
-  const labels = teaching.order.value.map((id) => teaching.labelOf(id));
+  const labels = teaching.tileIds.value.map((id) => teaching.labelOf(id));
   const letters = [...new Set(labels.map(initial))].sort((a, b) => a.localeCompare(b));
-  const shown = mode === "find" && start !== "" ? teaching.order.value.filter((id) => isFound(teaching.labelOf(id), start)) : teaching.order.value;
-  const present = teaching.order.value.filter((id) => !teaching.absent.value.has(id));
+  const shown = mode === "find" && start !== "" ? teaching.tileIds.value.filter((id) => isFound(teaching.labelOf(id), start)) : teaching.tileIds.value;
+  const present = teaching.tileIds.value.filter((id) => !teaching.absent.value.has(id));
   const unseenCount = present.filter((id) => seenOf(teaching.seen.value, id).visitCount === 0).length;
   const turn = (next: "find" | "register") => {
     setStart("");

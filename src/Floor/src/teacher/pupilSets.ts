@@ -1,6 +1,6 @@
 import type { Entry, NextLevel } from "../contracts";
 
-/** A set as the entries tell it: what was chosen, foretold, tried and decided. */
+/** A set as the entries tell it: what was chosen, foretold, tried and decided; a level that is not offered to the pupil included, which the pupil's own sheet never shows. */
 export interface PupilSet {
   readonly taskId: string;
   readonly setNumber: number;

@@ -1,4 +1,5 @@
 import type { BundleTask, DeviceSeen, EntrySource, LessonBundle, PhaseKind, VisitForm, VisitTopic } from "../contracts";
+import { readable } from "../lesson/readable";
 import { language, say, type WordKey } from "../words/say";
 
 export const topics: readonly VisitTopic[] = ["decision", "cue", "cause", "safety"];
@@ -67,10 +68,9 @@ export function count(n: number, one: WordKey, many: WordKey): string {
   return n === 1 ? say(one) : say(many, n);
 }
 
-/** The tasks in the device's language as far as the bundle has them. */
+/** The tasks in the device's language, as far as the bundle has them. */
 export function tasksSaid(bundle: LessonBundle): readonly BundleTask[] {
-  const known = bundle.translations.find((t) => t.language === language.value)?.tasks ?? [];
-  return bundle.tasks.map((task) => known.find((t) => t.taskId === task.taskId) ?? task);
+  return readable(bundle, language.value).tasks;
 }
 
 /** A task's letter, A for the first: short enough for a tile. */

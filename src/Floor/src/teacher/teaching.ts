@@ -1,8 +1,9 @@
-import { computed, signal } from "@preact/signals";
-import type { BundlePupil, DeviceSeen, EntryFact, LiveQuestion } from "../contracts";
+import { computed, effect, signal, untracked } from "@preact/signals";
+import type { BundlePupil, DeviceOrder, DeviceSeen, EntryFact, LessonOrder, LiveQuestion } from "../contracts";
 import type { About, Floor } from "../lesson/floor";
 import { current } from "../lesson/log";
 import { serverAheadMs } from "../board/serverClock";
+import { say, type WordKey } from "../words/say";
 import { absentIn, presentCount } from "./attendance";
 import { breachesIn, unsafePupils } from "./breaches";
 import { phaseClock } from "./phaseClock";
@@ -79,8 +80,8 @@ export class Teaching {
   private readonly settled = signal<readonly string[]>([]);
   private readonly fresh = computed(() => tileOrder(this.floor.bundle.value.pupils, this.seen.value, this.absent.value));
   /** The tiles: as they were settled last, so that nothing moves under a finger. */
-  readonly order = computed(() => keptOrder(this.settled.value, this.fresh.value));
-  readonly isOrderOld = computed(() => this.order.value.join() !== this.fresh.value.join());
+  readonly tileIds = computed(() => keptOrder(this.settled.value, this.fresh.value));
+  readonly isOrderOld = computed(() => this.tileIds.value.join() !== this.fresh.value.join());
 
   constructor(readonly floor: Floor) {
     this.ticksSeen = new TicksSeen(floor.bundle.peek().lessonId, typeof sessionStorage === "undefined" ? undefined : sessionStorage);
@@ -97,6 +98,34 @@ export class Teaching {
     this.aheadMs.value = serverAheadMs(this.floor.state.peek(), heardAtMs);
   }
 
+  /** Runs the clock, hears the state and the way back; answers how to stop. */
+  start(): () => void {
+    const tick = setInterval(() => {
+      this.nowMs.value = Date.now();
+      if ((this.done.peek()?.untilMs ?? Infinity) <= this.nowMs.value) this.done.value = undefined;
+    }, 1000);
+    let isFirst = true;
+    const stopHearing = effect(() => {
+      void this.floor.state.value;
+      if (!isFirst) untracked(() => this.hearState(Date.now()));
+      isFirst = false;
+    });
+    const back = (event: PopStateEvent) => this.show((event.state as { teacherRoute?: Route } | null)?.teacherRoute ?? { tab: "class" });
+    addEventListener("popstate", back);
+    return () => {
+      clearInterval(tick);
+      stopHearing();
+      removeEventListener("popstate", back);
+    };
+  }
+
+  /** Another tab, in the place of what is shown. */
+  turn(tab: Tab): void {
+    history.replaceState({ teacherRoute: { tab } }, "");
+    this.show({ tab });
+  }
+
+  /** Something that lies over what is shown, and that the device's own way back takes away. */
   open(route: Route): void {
     history.pushState({ teacherRoute: route }, "");
     this.show(route);
@@ -122,15 +151,24 @@ export class Teaching {
   }
 
   /** Does a step; where it fails, says why and leaves everything as it was. */
-  async attempt(step: () => Promise<void>): Promise<boolean> {
+  async attempt(step: () => Promise<void>, failed: WordKey = "TeacherNotStored"): Promise<boolean> {
     try {
       await step();
       this.problem.value = undefined;
       return true;
     } catch (problem) {
-      this.problem.value = problem instanceof Error ? problem.message : String(problem);
+      this.problem.value = `${say(failed)} ${problem instanceof Error ? problem.message : ""}`.trim();
       return false;
     }
+  }
+
+  /** An order to the lesson; it needs the network, and where it fails the words say what to do instead. */
+  async order(order: LessonOrder, failed: WordKey): Promise<void> {
+    await this.attempt(() => this.floor.orderLesson(order), failed);
+  }
+
+  async orderDevice(deviceId: string, order: DeviceOrder): Promise<void> {
+    await this.attempt(() => this.floor.orderDevice(deviceId, order), "TeacherDeviceOrderFailed");
   }
 
   labelOf(pupilId: string): string {
