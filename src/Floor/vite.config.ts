@@ -32,6 +32,7 @@ export default defineConfig({
     modulePreload: false,
   },
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
-  test: { setupFiles: ["tests/words.ts"] },
+  // A law of many rounds takes as long as it takes on a busy machine.
+  test: { setupFiles: ["tests/words.ts"], testTimeout: 300_000 },
   server: { proxy: { "/sync": "http://127.0.0.1:5080" } },
 });
