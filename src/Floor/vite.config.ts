@@ -32,6 +32,7 @@ export default defineConfig({
     modulePreload: false,
   },
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
-  test: { setupFiles: ["tests/words.ts"] },
+  // A law over thousands of rounds takes as long as the machine needs.
+  test: { setupFiles: ["tests/words.ts"], testTimeout: 180_000 },
   server: { proxy: { "/sync": "http://127.0.0.1:5080" } },
 });
