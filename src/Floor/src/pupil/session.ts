@@ -22,6 +22,12 @@ export class Session {
   /** What was done last could not be saved. */
   readonly hasProblem = signal(false);
   readonly passed = signal<readonly Passing[]>([]);
+  /** The set whose cues are being looked at: answered or not, the pupil says when it is enough. */
+  readonly looking = signal<string | undefined>(undefined);
+  /** Count in, and beep. */
+  readonly hasCountIn = signal(false);
+  /** Who was here before the tablet was handed over. */
+  readonly before = signal<string | undefined>(undefined);
 
   private isSaving = false;
   private savedAtMs = -Infinity;
@@ -43,13 +49,28 @@ export class Session {
     return this.once(() => this.floor.putAll(facts));
   }
 
+  /** Makes a fact hold that may be tapped back and forth: the last tap counts. */
+  async saveTick(about: About, fact: EntryFact): Promise<void> {
+    try {
+      await this.floor.put(about, fact);
+      this.hasProblem.value = false;
+    } catch (problem) {
+      this.fail(problem);
+    }
+  }
+
+  /** Nothing is saved for a moment: the finger that stopped a timer is still on the screen. */
+  rest(): void {
+    this.savedAtMs = this.nowMs();
+  }
+
   /** The pupil goes on without an entry. */
   pass(taskId: string, setNumber: number, pass: Pass): void {
     const pupilId = this.pupilId.value;
     if (pupilId === undefined || this.isBouncing) return;
     const afterSequence = lastStep(this.floor.log.value, pupilId, this.floor.deviceId)[0]?.deviceSequence ?? 0;
     this.passed.value = [...this.passed.value, { key: passKey(pupilId, taskId, setNumber, pass), pupilId, afterSequence }];
-    this.savedAtMs = this.nowMs();
+    this.rest();
   }
 
   passedKeys(): ReadonlySet<string> {
@@ -67,6 +88,8 @@ export class Session {
   async undo(): Promise<boolean> {
     const pupilId = this.pupilId.value;
     if (pupilId === undefined) return false;
+    this.isMine.value = false;
+    this.looking.value = undefined;
     const step = lastStep(this.floor.log.value, pupilId, this.floor.deviceId);
     const last = step[0]?.deviceSequence ?? 0;
     const newest = [...this.passed.value].reverse().find((p) => p.pupilId === pupilId);
@@ -83,6 +106,8 @@ export class Session {
 
   /** The next pupil. */
   handOver(pupilId: string | undefined): void {
+    this.before.value = this.pupilId.value;
+    this.looking.value = undefined;
     this.pupilId.value = pupilId;
     this.taskId.value = undefined;
     this.isMine.value = false;
@@ -97,12 +122,16 @@ export class Session {
       this.hasProblem.value = false;
       return true;
     } catch (problem) {
-      console.error(problem);
-      this.hasProblem.value = true;
+      this.fail(problem);
       return false;
     } finally {
       this.isSaving = false;
-      this.savedAtMs = this.nowMs();
+      this.rest();
     }
+  }
+
+  private fail(problem: unknown): void {
+    console.error(problem);
+    this.hasProblem.value = true;
   }
 }
