@@ -29,7 +29,8 @@ export default defineConfig({
     target: ["chrome87", "safari14", "firefox85"],
     assetsInlineLimit: 0,
     reportCompressedSize: false,
-    modulePreload: false,
+    // The first page asks for its parts in one round; later parts ask for their own.
+    modulePreload: { polyfill: false, resolveDependencies: (_, parts, { hostType }) => (hostType === "html" ? parts : []) },
   },
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
   // A law over thousands of rounds takes as long as the machine needs.
