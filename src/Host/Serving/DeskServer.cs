@@ -1,4 +1,5 @@
 using System.Net;
+using System.Security.Cryptography;
 using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -6,12 +7,15 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Slantwise.Desk;
 using Slantwise.Desk.Pages.Scans;
 using Slantwise.Host.Answers;
+using Slantwise.Host.Floor;
 using Slantwise.Host.Printing;
 using Slantwise.Host.Scanning;
+using Slantwise.Host.Sync;
 using Slantwise.Host.Tables;
 using Slantwise.Host.Words;
 using Slantwise.Paper.Reading;
 using Slantwise.Records;
+using Slantwise.Records.Floor;
 using Slantwise.Records.Scans.Intake;
 
 namespace Slantwise.Host.Serving;
@@ -57,6 +61,8 @@ internal static class DeskServer
         builder.Services.AddSingleton<PileReading>();
         builder.Services.AddSingleton<IPageReader, PageReader>();
         builder.Services.AddDesk();
+        builder.Services.AddSingleton(services => new FloorHub(
+            store, services.GetRequiredService<TimeProvider>(), RandomNumberGenerator.GetInt32, FloorVersion.Text));
 
         var app = builder.Build();
         app.UseSecurityHeaders();
@@ -66,6 +72,7 @@ internal static class DeskServer
         app.MapFonts();
         app.MapTables();
         app.MapScans();
+        app.MapFloor();
         return app;
     }
 

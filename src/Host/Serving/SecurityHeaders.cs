@@ -23,7 +23,8 @@ internal static class SecurityHeaders
         headers["Referrer-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
-        headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
+        // The floor's pages have said what they need.
+        if (headers["Permissions-Policy"].Count == 0) headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
         // Pages and papers name pupils; what may be kept (fonts, style sheets) has said so itself.
         if (headers.CacheControl.Count == 0) headers.CacheControl = "no-store";
         return Task.CompletedTask;
