@@ -36,11 +36,12 @@ public sealed class ServedHost : IAsyncDisposable
     /// <param name="isDemo">Whether an empty folder is filled with the demo school.</param>
     /// <param name="folder">The data folder; none for a new one that goes away afterwards.</param>
     /// <param name="language">The locale it runs in.</param>
-    public static async Task<ServedHost> StartAsync(bool isDemo = true, string? folder = null, string language = "C.UTF-8")
+    /// <param name="more">Further arguments.</param>
+    public static async Task<ServedHost> StartAsync(bool isDemo = true, string? folder = null, string language = "C.UTF-8", params string[] more)
     {
         var own = folder is null ? new TempFolder() : null;
         var data = folder ?? own!.At("data");
-        string[] arguments = ["serve", "--port", "0", "--json", "--data", data, .. isDemo ? Array.Empty<string>() : ["--no-demo"]];
+        string[] arguments = ["serve", "--port", "0", "--json", "--data", data, .. isDemo ? Array.Empty<string>() : ["--no-demo"], .. more];
         var process = HostProgram.Start(language, arguments);
         var error = new StringBuilder();
         process.ErrorDataReceived += (_, e) =>
