@@ -63,6 +63,7 @@ internal static class DeskServer
         builder.Services.AddSingleton<IPageReader, PageReader>();
         builder.Services.AddSingleton(MachineAddresses.Of(address));
         builder.Services.AddDesk();
+        builder.Services.AddSync();
         builder.Services.AddSingleton(services => new FloorHub(
             store, services.GetRequiredService<TimeProvider>(), RandomNumberGenerator.GetInt32, FloorVersion.Text));
 
@@ -70,6 +71,7 @@ internal static class DeskServer
         app.UseSecurityHeaders();
         app.UseKnownHosts(address, certificate);
         app.MapDesk();
+        app.MapSync();
         app.MapPrints();
         app.MapFonts();
         app.MapTables();

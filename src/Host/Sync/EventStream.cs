@@ -40,12 +40,15 @@ internal static class EventStream
             {
                 var news = watch.Take(language);
                 var text = news.IsEmpty ? "" : Event("state", news.State) + Event("news", news.News);
-                if (text.Length == 0 && clock.GetElapsedTime(saidAt) >= Heartbeat) text = ": \n\n";
+                if (text.Length == 0 && clock.GetElapsedTime(saidAt) >= Heartbeat)
+                {
+                    text = ": \n\n";
+                    member.See();
+                }
                 if (text.Length > 0)
                 {
                     await WriteAsync(http, text, end.Token);
                     saidAt = clock.GetTimestamp();
-                    member.See();
                 }
                 if (await watch.WaitAsync(Look, end.Token)) await Task.Delay(Moment, clock, end.Token);
             }

@@ -35,7 +35,7 @@ internal static class SyncEndpoints
         Map(sync.MapPost("/lesson", (HttpContext http) => DoAsync(http, OrderLessonAsync)));
         Map(sync.MapPost("/code", (HttpContext http) => DoAsync(http, RenewCodeAsync)));
 
-        static void Map(RouteHandlerBuilder endpoint, string limit = SyncLimits.Device) => endpoint.RequireRateLimiting(limit).DisableAntiforgery();
+        static void Map(IEndpointConventionBuilder endpoint, string limit = SyncLimits.Device) => endpoint.RequireRateLimiting(limit);
     }
 
     // The face that turns failures into words for devices.
