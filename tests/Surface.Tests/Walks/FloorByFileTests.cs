@@ -86,13 +86,10 @@ public sealed class FloorByFileTests(Browser browser, DemoFolder demo)
     public async Task File_ForChosenPupils_HoldsNobodyElse(int count, string kind, int inBundle)
     {
         using var folder = await demo.CopyAsync();
-        var lessonId = await LessonOfDemo.PrepareAsync(folder);
+        var lessonId = (await LessonOfDemo.OpenForTabletsAsync(folder)).LessonId;
         Guid[] chosen;
         await using (var store = await LessonOfDemo.OpenAsync(folder)) chosen = [.. (await LessonOfDemo.LoadAsync(store, lessonId)).Pupils.Skip(4).Take(count).Select(p => p.Id)];
         await using var served = await ServedHost.StartAsync(folder: folder.FullPath);
-        // Not open yet: no file, and no device.
-        Assert.Equal(HttpStatusCode.Conflict, (await AskAsync()).StatusCode);
-        await OpenAsync(await NewPageAsync(), served, $"/lessons/{lessonId}/floor");
 
         var answer = await AskAsync();
         Assert.Equal("attachment", answer.Content.Headers.ContentDisposition!.DispositionType);
@@ -104,23 +101,26 @@ public sealed class FloorByFileTests(Browser browser, DemoFolder demo)
 
         Task<HttpResponseMessage> AskAsync() => served.Client.PostAsync(
             $"/lessons/{lessonId}/floor/bundle.json", new FormUrlEncodedContent(chosen.Select(id => KeyValuePair.Create("pupil", id.ToString()))), TestContext.Current.CancellationToken);
+    }
 
-        async Task<IPage> NewPageAsync()
-        {
-            var page = await browser.NewPageAsync();
-            page.SetDefaultTimeout(Patience);
-            return page;
-        }
+    [Fact]
+    public async Task File_OfALessonThatIsNotOpen_IsRefusedAndMakesNoDevice()
+    {
+        using var folder = await demo.CopyAsync();
+        var lessonId = await LessonOfDemo.PrepareAsync(folder);
+        await using var served = await ServedHost.StartAsync(folder: folder.FullPath);
+        var answer = await served.Client.PostAsync($"/lessons/{lessonId}/floor/bundle.json", null, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
+        Assert.Contains($"/lessons/{lessonId}/floor", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        await using var store = await LessonOfDemo.OpenAsync(folder);
+        Assert.Empty(await store.ListFloorDevicesAsync((await LessonOfDemo.LoadAsync(store, lessonId)).School.Id, lessonId));
     }
 
     // The next lesson of the demo school, opened on its page.
-    private static async Task<string> OpenAsync(IPage page, ServedHost served, string? address = null)
+    private static async Task<string> OpenAsync(IPage page, ServedHost served)
     {
-        if (address is null)
-        {
-            await page.GotoAsync(served.Address.ToString());
-            address = (await page.Locator("#next a[href$='/floor']").GetAttributeAsync("href"))!;
-        }
+        await page.GotoAsync(served.Address.ToString());
+        var address = (await page.Locator("#next a[href$='/floor']").GetAttributeAsync("href"))!;
         await page.GotoAsync(new Uri(served.Address, address).ToString());
         await page.Locator("fieldset.live:not([disabled]) #open").ClickAsync();
         await page.Locator("#floor[data-state=open][data-live=true]").WaitForAsync();
