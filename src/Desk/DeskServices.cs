@@ -4,6 +4,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.AspNetCore.Builder;
 using Slantwise.Desk.Pages.Evidence;
+using Slantwise.Desk.Pages.Floor;
 using Slantwise.Desk.Pages.Scans;
 
 namespace Slantwise.Desk;
@@ -21,6 +22,7 @@ public static class DeskServices
         services.TryAddSingleton(TimeProvider.System);
         services.AddSingleton<ReadingsShelf>();
         services.AddSingleton<PileShelf>();
+        services.AddSingleton<FloorTickets>();
         services.AddScoped<DeskSchool>();
         services.AddHttpContextAccessor();
         services.AddRazorComponents().AddInteractiveServerComponents(options =>

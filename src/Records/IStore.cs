@@ -1,4 +1,5 @@
 using Slantwise.Records.Entries;
+using Slantwise.Records.Floor;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Roster;
 using Slantwise.Records.Scans;
@@ -38,7 +39,7 @@ public interface IStore
     /// <summary>Saves classes, pupils and memberships together, or nothing.</summary>
     Task SaveRosterAsync(Guid schoolId, RosterSave save, CancellationToken cancel = default);
 
-    /// <summary>Removes a pupil with memberships, restrictions, every entry about them and every picture of their sheets. It cannot be undone.</summary>
+    /// <summary>Removes a pupil with memberships, restrictions, every entry about them and every picture of their sheets, and takes them off the devices of lessons. It cannot be undone.</summary>
     Task ErasePupilAsync(Guid schoolId, Guid pupilId, CancellationToken cancel = default);
 
     /// <summary>All restrictions of a school, those that no longer hold included.</summary>
@@ -125,6 +126,26 @@ public interface IStore
 
     /// <summary>Removes a pupil's kept pictures of a lesson.</summary>
     Task RemovePicturesAsync(Guid schoolId, Guid lessonId, Guid pupilId, CancellationToken cancel = default);
+
+    /// <summary>That a lesson was opened for devices; none if it never was.</summary>
+    Task<FloorLesson?> FindFloorLessonAsync(Guid schoolId, Guid lessonId, CancellationToken cancel = default);
+
+    /// <summary>The lesson of a school that a code joins, however old the code is; none if no lesson has it.</summary>
+    Task<FloorLesson?> FindFloorLessonByCodeAsync(Guid schoolId, string code, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces what is kept about a lesson open for devices.</summary>
+    /// <exception cref="ArgumentException">A lesson that is not here; a code another lesson of the school has.</exception>
+    Task SaveFloorLessonAsync(FloorLesson lesson, CancellationToken cancel = default);
+
+    /// <summary>The devices that ever joined a lesson, by name.</summary>
+    Task<IReadOnlyList<FloorDevice>> ListFloorDevicesAsync(Guid schoolId, Guid lessonId, CancellationToken cancel = default);
+
+    /// <summary>One device of a lesson; none if it never joined.</summary>
+    Task<FloorDevice?> FindFloorDeviceAsync(Guid schoolId, Guid lessonId, string deviceId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces a device of a lesson.</summary>
+    /// <exception cref="ArgumentException">A lesson that was never opened for devices; a pupil, served now or before, who is not here or was erased.</exception>
+    Task SaveFloorDeviceAsync(FloorDevice device, CancellationToken cancel = default);
 
     /// <summary>Writes a complete copy to a file while the store stays in use.</summary>
     /// <param name="file">A new file; an existing one is replaced only once the copy is complete.</param>

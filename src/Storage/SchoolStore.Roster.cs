@@ -54,6 +54,7 @@ public abstract partial class SchoolStore
             await context.HoldAsync<Pupil>(schoolId, [pupilId], cancel);
             await context.Entries.Where(e => e.SchoolId == schoolId && e.PupilId == pupilId).ExecuteDeleteAsync(cancel);
             await EraseScansAsync(context, schoolId, pupilId, cancel);
+            await TakeOffDevicesAsync(context, schoolId, pupilId, cancel);
             await context.Restrictions.Where(r => r.SchoolId == schoolId && r.PupilId == pupilId).ExecuteDeleteAsync(cancel);
             await context.Enrolments.Where(e => e.SchoolId == schoolId && e.PupilId == pupilId).ExecuteDeleteAsync(cancel);
             return await context.Pupils.Where(p => p.SchoolId == schoolId && p.Id == pupilId).ExecuteDeleteAsync(cancel);

@@ -66,7 +66,7 @@ public sealed record LessonProgress(
 
     // Being noted as present says nothing about a sheet; being noted as absent says there is none to type in.
     private static HashSet<Guid> Entered(IReadOnlyList<Entry> entries) => EntryLog.Current(entries)
-        .Where(e => e.PupilId is not null && e.Fact is not (Presence { IsPresent: true } or Visit))
+        .Where(e => e.PupilId is not null && e.Fact is not (Presence { IsPresent: true } or Visit or Note))
         .Select(e => e.PupilId!.Value)
         .ToHashSet();
 }

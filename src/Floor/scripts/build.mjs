@@ -41,7 +41,7 @@ async function build(version) {
   await rm(made, { recursive: true, force: true });
   try {
     await vite.build({ root, logLevel: "warn", build: { outDir: made, emptyOutDir: true } });
-    const packages = join(root, "node_modules", "@fontsource-variable", "atkinson-hyperlegible-next");
+    const packages = join(root, "node_modules", "@fontsource", "atkinson-hyperlegible-next");
     await cp(join(packages, "LICENSE"), join(made, "assets", "atkinson-hyperlegible-next.LICENCE.txt"));
     const kept = (await filesIn(made)).filter((f) => !f.endsWith(".txt") && f !== "index.html");
     await vite.build({

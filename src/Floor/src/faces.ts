@@ -1,11 +1,17 @@
-import type { ComponentType } from "preact";
+import type { ComponentChildren, ComponentType } from "preact";
 import type { Floor } from "./lesson/floor";
+import { loadWords } from "./words/say";
 
 /** What a browser can show of a lesson; the address says which. */
 export type FaceName = "pupil" | "teacher" | "board";
 
-/** A face: everything it knows and does goes through the floor. */
-export type Face = ComponentType<{ readonly floor: Floor }>;
+/** A face: everything it knows and does goes through the floor. What else it gets are places for what all faces share. */
+export type Face = ComponentType<{
+  readonly floor: Floor;
+  /** The teacher's: where entries come in by file or by a chain of codes. */
+  readonly inbox?: ComponentChildren;
+  readonly settings?: ComponentChildren;
+}>;
 
 /** The face an address asks for. */
 export function faceOf(path: string): FaceName {
@@ -24,6 +30,7 @@ const places: Record<FaceName, readonly [string, string]> = {
 /** Loads a face; asked twice, it is loaded once. */
 export async function loadFace(name: FaceName): Promise<Face> {
   const [path, member] = places[name];
+  await loadWords(name === "pupil" ? "shared" : "class");
   const face = (await parts[path]?.())?.[member];
   if (!face) throw new Error(`The floor was built without ${path}.`);
   return face;

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Security.Cryptography;
 using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -7,12 +8,15 @@ using Slantwise.Desk;
 using Slantwise.Desk.Pages.Scans;
 using Slantwise.Host.Answers;
 using Slantwise.Host.Floor;
+using Slantwise.Host.Joining;
 using Slantwise.Host.Printing;
 using Slantwise.Host.Scanning;
+using Slantwise.Host.Sync;
 using Slantwise.Host.Tables;
 using Slantwise.Host.Words;
 using Slantwise.Paper.Reading;
 using Slantwise.Records;
+using Slantwise.Records.Floor;
 using Slantwise.Records.Scans.Intake;
 
 namespace Slantwise.Host.Serving;
@@ -28,7 +32,8 @@ internal static class DeskServer
     /// <param name="folder">Where it keeps its keys.</param>
     /// <param name="address">The address to listen on.</param>
     /// <param name="port">The port; 0 for any free one.</param>
-    public static WebApplication Of(IStore store, DataFolder folder, IPAddress address, int port)
+    /// <param name="certificate">What it answers https with; none for plain http.</param>
+    public static WebApplication Of(IStore store, DataFolder folder, IPAddress address, int port, ServerCertificate? certificate = null)
     {
         // Not the user's environment: the same desk wherever it is started from, and no settings but the command's.
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions
@@ -42,7 +47,7 @@ internal static class DeskServer
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Listen(address, port);
+            kestrel.Listen(address, port, listen => certificate?.PutOn(listen));
         });
         SetQuiet(builder.Logging);
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
@@ -57,17 +62,24 @@ internal static class DeskServer
         builder.Services.AddSingleton(services => new UploadFolder(folder, services.GetRequiredService<UploadLimits>()));
         builder.Services.AddSingleton<PileReading>();
         builder.Services.AddSingleton<IPageReader, PageReader>();
+        builder.Services.AddSingleton(MachineAddresses.Of(address));
         builder.Services.AddDesk();
+        builder.Services.AddSync();
+        builder.Services.AddSingleton(services => new FloorHub(
+            store, services.GetRequiredService<TimeProvider>(), RandomNumberGenerator.GetInt32, FloorVersion.Text));
 
         var app = builder.Build();
         app.UseSecurityHeaders();
-        app.UseKnownHosts(address);
+        app.UseKnownHosts(address, certificate);
         app.MapDesk();
+        app.MapSync();
         app.MapPrints();
         app.MapFonts();
         app.MapTables();
         app.MapScans();
         app.MapFloor();
+        app.MapJoining();
+        app.MapLessonFile();
         return app;
     }
 

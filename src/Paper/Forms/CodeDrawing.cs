@@ -8,9 +8,18 @@ using ZXing.QrCode.Internal;
 namespace Slantwise.Paper.Forms;
 
 /// <summary>A code as a QR symbol, drawn as one outline of as few boxes as its rows and columns make.</summary>
-/// <remarks>Source: [ISO18004]: model 2, alphanumeric mode, error correction M: 38 characters in version 2 of 25 modules a side.</remarks>
+/// <remarks>
+/// Source: [ISO18004]: model 2, error correction M. A form's code is in alphanumeric mode: 38 characters in version 2 of 25 modules a side; an address with
+/// small letters is in byte mode: 42 in version 3 of 29.
+/// </remarks>
 internal static class CodeDrawing
 {
+    // Source: [ISO18004] 5.3.8.
+    private const int QuietModuleCount = 4;
+
+    /// <summary>How wide the white on each side of a symbol is, of the symbol with its white.</summary>
+    public static double QuietFraction(string text) => (double)QuietModuleCount / (Modules(text).Width + 2 * QuietModuleCount);
+
     public static Outline Of(string text, CodePlace place)
     {
         var modules = Modules(text);

@@ -33,6 +33,15 @@ internal static class FactCheck
                 if (!Enum.IsDefined(visit.Topic) || !Enum.IsDefined(visit.Form)) findings.Add(Finding.Refused("EntryValueUnknown", where));
                 TextCheck.Add(findings, visit.Note, Limits.SentenceLength, "EntryTextTooLong", where);
                 break;
+            case EngagementScan scan when scan.PresentCount is < 1 or > Limits.PresentCount || scan.EngagedCount < 0 || scan.EngagedCount > scan.PresentCount:
+                findings.Add(Finding.Refused("EntryScanOutside", where, scan.EngagedCount, scan.PresentCount, Limits.PresentCount));
+                break;
+            case Note note when string.IsNullOrWhiteSpace(note.Text):
+                findings.Add(Finding.Refused("EntryNoteEmpty", where));
+                break;
+            case Note note:
+                TextCheck.Add(findings, note.Text, Limits.SentenceLength, "EntryTextTooLong", where);
+                break;
             case PhaseMark mark when !Enum.IsDefined(mark.Kind):
                 findings.Add(Finding.Refused("EntryValueUnknown", where));
                 break;

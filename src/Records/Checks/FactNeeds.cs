@@ -12,7 +12,8 @@ internal readonly record struct FactNeeds(Need Pupil, Need Task, Need Set, Need 
         Entries.Trial => new(Need.Must, Need.Must, Need.Must, Need.Must),
         TeacherCheck => new(Need.Must, Need.Must, Need.May, Need.May),
         Visit => new(Need.Must, Need.May, Need.May, Need.MustNot),
-        PhaseMark => new(Need.MustNot, Need.MustNot, Need.MustNot, Need.MustNot),
+        Note => new(Need.May, Need.May, Need.MustNot, Need.MustNot),
+        PhaseMark or EngagementScan => new(Need.MustNot, Need.MustNot, Need.MustNot, Need.MustNot),
         _ => new(Need.May, Need.May, Need.May, Need.May),
     };
 

@@ -60,6 +60,9 @@ public static class Limits
     /// <summary>Mats in a hall, at most.</summary>
     public const int MatCount = 200;
 
+    /// <summary>Pupils in the hall at one look, at most: several classes at once.</summary>
+    public const int PresentCount = 200;
+
     /// <summary>A block of a lesson, in minutes, at most.</summary>
     public const int PhaseMin = 180;
 }

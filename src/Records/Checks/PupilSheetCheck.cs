@@ -20,7 +20,7 @@ public static class PupilSheetCheck
     {
         var findings = new List<Finding>();
         if (record.Sheet is not { Content: var sheet }) return findings;
-        var onSheet = current.Where(e => e.TaskId is not null && e.Fact is not (Visit or TeacherCheck)).ToList();
+        var onSheet = current.Where(e => e.TaskId is not null && e.Fact is not (Visit or Note or TeacherCheck)).ToList();
         if (onSheet.Count > 0 && current.Any(e => e.Fact is Presence { IsPresent: false }))
         {
             findings.Add(Finding.Flagged("AbsentWithEntries", new SheetPlace(null, null)));

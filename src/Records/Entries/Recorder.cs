@@ -25,7 +25,7 @@ public sealed class Recorder
         (_schoolId, _lessonId, _source, _deviceId, _clock) = (schoolId, lessonId, source, deviceId, clock);
         _sequence = log.Where(e => e.DeviceId == deviceId).Select(e => e.DeviceSequence).DefaultIfEmpty(0).Max();
         _current = EntryLog.Current(log)
-            .Where(e => e.Fact is not (Visit or PhaseMark))
+            .Where(e => !EntryLog.IsEvent(e.Fact))
             .ToDictionary(EntrySlot.Of);
     }
 
@@ -41,7 +41,7 @@ public sealed class Recorder
     {
         if (fact is Withdrawal) throw new ArgumentException("A withdrawal is made by TakeBack, which knows what it withdraws.", nameof(fact));
         var entry = New(pupilId, taskId, setNumber, trialNumber, fact);
-        if (fact is Visit or PhaseMark) return Numbered(entry);
+        if (EntryLog.IsEvent(fact)) return Numbered(entry);
 
         var slot = EntrySlot.Of(entry);
         if (_current.TryGetValue(slot, out var held))

@@ -44,6 +44,7 @@ internal sealed record Gathering(
                 .Select(g => PupilTaskEvidence.Of(g.Key, taskNumbers[g.Key], g.ToList()))
                 .ToList(),
             Visits = lessons.SelectMany(l => l.VisitsByPupil[pupil.Id]).OrderBy(v => v.MadeAt).ThenBy(v => v.EntryId).ToList(),
+            Notes = lessons.SelectMany(l => l.NotesByPupil[pupil.Id]).OrderBy(n => n.MadeAt).ThenBy(n => n.EntryId).ToList(),
             AbsentLessonIds = lessons.Where(l => l.AbsenceEntryIds.ContainsKey(pupil.Id)).Select(l => l.LessonId).ToList(),
             AbsenceEntryIds = lessons.Where(l => l.AbsenceEntryIds.ContainsKey(pupil.Id)).Select(l => l.AbsenceEntryIds[pupil.Id]).ToList(),
             EmptyLessonIds = lessons

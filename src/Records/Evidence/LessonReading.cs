@@ -17,6 +17,8 @@ internal sealed record LessonReading(LessonRecord Record, int LessonNumber)
 
     public required ILookup<Guid, VisitEvidence> VisitsByPupil { get; init; }
 
+    public required ILookup<Guid, NoteEvidence> NotesByPupil { get; init; }
+
     public required IReadOnlyDictionary<Guid, Guid> AbsenceEntryIds { get; init; }
 
     public required IReadOnlyList<Guid> UncountedEntryIds { get; init; }
@@ -33,16 +35,21 @@ internal sealed record LessonReading(LessonRecord Record, int LessonNumber)
             .Select(g => SetOf(record, lessonNumber, g.Key, g.ToList()))
             .ToList();
         var visits = current.Where(e => e is { Fact: Visit, PupilId: not null }).ToList();
+        var notes = current.Where(e => e is { Fact: Note, PupilId: not null }).ToList();
         var presences = current.Where(e => e is { Fact: Presence, PupilId: not null }).ToList();
-        var counted = inSets.Concat(visits).Concat(presences).Select(e => e.Id).ToHashSet();
+        var counted = inSets.Concat(visits).Concat(notes).Concat(presences).Select(e => e.Id).ToHashSet();
         return new LessonReading(record, lessonNumber)
         {
             Sets = sets,
             VisitsByPupil = visits.ToLookup(e => e.PupilId!.Value, VisitOf),
+            NotesByPupil = notes.ToLookup(e => e.PupilId!.Value, e => new NoteEvidence(e.LessonId, e.MadeAt, e.TaskId, ((Note)e.Fact).Text, e.Id)),
             AbsenceEntryIds = presences.Where(e => e.Fact is Presence { IsPresent: false }).ToDictionary(e => e.PupilId!.Value, e => e.Id),
-            UncountedEntryIds = current.Where(e => e.Fact is not PhaseMark && !counted.Contains(e.Id)).Select(e => e.Id).ToList(),
+            UncountedEntryIds = current.Where(e => !IsAboutLesson(e) && !counted.Contains(e.Id)).Select(e => e.Id).ToList(),
         };
     }
+
+    // Of the lesson as a whole, and meant so: nothing is missing from it.
+    private static bool IsAboutLesson(Entry e) => e.Fact is PhaseMark or EngagementScan || e is { Fact: Note, PupilId: null };
 
     private static bool BelongsToSet(Entry e) =>
         e is { PupilId: not null, TaskId: not null, SetNumber: not null }

@@ -15,6 +15,9 @@ public sealed record PupilEvidence
     /// <summary>Talks with the pupil, earliest first.</summary>
     public IReadOnlyList<VisitEvidence> Visits { get; init; } = [];
 
+    /// <summary>The teacher's notes about the pupil, earliest first.</summary>
+    public IReadOnlyList<NoteEvidence> Notes { get; init; } = [];
+
     /// <summary>Lessons in which the pupil was marked absent, in order.</summary>
     public IReadOnlyList<Guid> AbsentLessonIds { get; init; } = [];
 

@@ -13,4 +13,6 @@ internal enum EntryKind
     Visit = 8,
     PhaseMark = 9,
     Withdrawal = 10,
+    EngagementScan = 11,
+    Note = 12,
 }

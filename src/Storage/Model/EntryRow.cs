@@ -49,7 +49,13 @@ internal sealed class EntryRow
     /// <summary>The phase that began.</summary>
     public PhaseKind? Phase { get; init; }
 
-    /// <summary>The reason of a decision or the note of a visit.</summary>
+    /// <summary>Those engaged in a look around the hall.</summary>
+    public int? EngagedCount { get; init; }
+
+    /// <summary>Those in the lesson at that look.</summary>
+    public int? PresentCount { get; init; }
+
+    /// <summary>The reason of a decision, the note of a visit or a note of its own.</summary>
     public string? Remark { get; init; }
 
     public required EntrySource Source { get; init; }

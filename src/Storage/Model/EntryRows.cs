@@ -35,7 +35,9 @@ internal static class EntryRows
             Topic = (fact as Visit)?.Topic,
             Form = (fact as Visit)?.Form,
             Phase = (fact as PhaseMark)?.Kind,
-            Remark = fact switch { Decision decision => decision.Reason, Visit visit => visit.Note, _ => null },
+            EngagedCount = (fact as EngagementScan)?.EngagedCount,
+            PresentCount = (fact as EngagementScan)?.PresentCount,
+            Remark = fact switch { Decision decision => decision.Reason, Visit visit => visit.Note, Note note => note.Text, _ => null },
             Source = entry.Source,
             DeviceId = entry.DeviceId,
             DeviceSequence = entry.DeviceSequence,
@@ -76,6 +78,8 @@ internal static class EntryRows
         Visit => EntryKind.Visit,
         PhaseMark => EntryKind.PhaseMark,
         Withdrawal => EntryKind.Withdrawal,
+        EngagementScan => EntryKind.EngagementScan,
+        Note => EntryKind.Note,
         _ => throw new ArgumentException($"The store has no column for a fact of the kind {fact.GetType().Name}.", nameof(fact)),
     };
 
@@ -91,6 +95,8 @@ internal static class EntryRows
         EntryKind.Visit => new Visit(row.Topic!.Value, row.Form!.Value, row.Remark!),
         EntryKind.PhaseMark => new PhaseMark(row.Phase!.Value),
         EntryKind.Withdrawal => new Withdrawal(),
+        EntryKind.EngagementScan => new EngagementScan(row.EngagedCount!.Value, row.PresentCount!.Value),
+        EntryKind.Note => new Note(row.Remark!),
         _ => throw new InvalidDataException($"Entry {row.Id} is of kind {(int)row.Kind}, which this version does not know."),
     };
 }

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Slantwise.Records.Floor;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Scans;
 using Slantwise.Records.Scans.Pictures;
@@ -98,6 +99,18 @@ internal abstract partial class SchoolContext
             picture.ToTable("pictures").HasKey(p => new { p.SchoolId, p.LessonId, p.PupilId, p.FieldKey });
             Belongs<KeptPicture, Lesson>(picture, nameof(KeptPicture.LessonId));
             Belongs<KeptPicture, Pupil>(picture, nameof(KeptPicture.PupilId));
+        });
+        model.Entity<FloorLesson>(floor =>
+        {
+            floor.ToTable("floor_lessons").HasKey(f => new { f.SchoolId, f.LessonId });
+            floor.HasIndex(f => new { f.SchoolId, f.Code }).IsUnique();
+            Belongs<FloorLesson, Lesson>(floor, nameof(FloorLesson.LessonId));
+        });
+        model.Entity<FloorDevice>(device =>
+        {
+            // The pupils are lists: what a foreign key would refuse is refused where a device is saved.
+            device.ToTable("floor_devices").HasKey(d => new { d.SchoolId, d.LessonId, d.DeviceId });
+            Belongs<FloorDevice, FloorLesson>(device, nameof(FloorDevice.LessonId));
         });
         ColumnNames.Apply(model.Model);
     }

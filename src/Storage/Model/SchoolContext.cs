@@ -1,5 +1,6 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
+using Slantwise.Records.Floor;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Scans;
 using Slantwise.Records.Scans.Pictures;
@@ -26,6 +27,8 @@ internal abstract partial class SchoolContext(DbContextOptions options) : DbCont
     public DbSet<ScanRow> Scans => Set<ScanRow>();
     public DbSet<ScanPicture> ScanPictures => Set<ScanPicture>();
     public DbSet<KeptPicture> Pictures => Set<KeptPicture>();
+    public DbSet<FloorLesson> FloorLessons => Set<FloorLesson>();
+    public DbSet<FloorDevice> FloorDevices => Set<FloorDevice>();
 
     /// <summary>Why the database refused a row; none for any other failure.</summary>
     public abstract Refusal? RefusalOf(DbException error);
@@ -41,6 +44,7 @@ internal abstract partial class SchoolContext(DbContextOptions options) : DbCont
     {
         conventions.Properties<DateTimeOffset>().HaveConversion<UtcTicksColumn>();
         conventions.Properties<IReadOnlyList<string>>().HaveConversion<JsonColumn<IReadOnlyList<string>>, JsonColumnComparer<IReadOnlyList<string>>>();
+        conventions.Properties<IReadOnlyList<Guid>>().HaveConversion<JsonColumn<IReadOnlyList<Guid>>, JsonColumnComparer<IReadOnlyList<Guid>>>();
         conventions.Properties<IReadOnlyList<Level>>().HaveConversion<JsonColumn<IReadOnlyList<Level>>, JsonColumnComparer<IReadOnlyList<Level>>>();
         conventions.Properties<IReadOnlyList<LessonPhase>>().HaveConversion<JsonColumn<IReadOnlyList<LessonPhase>>, JsonColumnComparer<IReadOnlyList<LessonPhase>>>();
         conventions.Properties<SheetContent>().HaveConversion<JsonColumn<SheetContent>, JsonColumnComparer<SheetContent>>();

@@ -21,6 +21,35 @@ public sealed class EntryCheckTests
         Assert.Empty(Of(Made(new Visit(VisitTopic.Cue, VisitForm.Asked))));
         Assert.Empty(Of(Made(new TeacherCheck(1, true, true))));
         Assert.Empty(Of(Made(new PhaseMark(PhaseKind.Activity)) with { PupilId = null, TaskId = null, SetNumber = null }));
+        Assert.All<EngagementScan>([new(0, 1), new(24, 27), new(200, 200)], scan => Assert.Empty(Of(OfLesson(scan))));
+        Assert.Empty(Of(OfLesson(new Note("Ropes next week"))));
+        Assert.Empty(Of(OfLesson(new Note(new string('a', 300))) with { TaskId = BalanceId }));
+        Assert.Empty(Of(Made(new Note("left arm")) with { SetNumber = null }));
+        Assert.Empty(Of(Made(new Note("left arm")) with { SetNumber = null, TaskId = null }));
+    }
+
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(-1, 20)]
+    [InlineData(21, 20)]
+    [InlineData(10, 201)]
+    public void Of_LookThatCannotBe_IsRefused(int engagedCount, int presentCount) =>
+        Assert.Equal("EntryScanOutside", Refused(OfLesson(new EngagementScan(engagedCount, presentCount))));
+
+    [Fact]
+    public void Of_LookOrNoteAboutTheWrongThing_IsRefused()
+    {
+        Assert.Equal("EntryPartsDoNotFit", Refused(Made(new EngagementScan(1, 2)) with { TaskId = null, SetNumber = null }));
+        Assert.Equal("EntryPartsDoNotFit", Refused(OfLesson(new EngagementScan(1, 2)) with { TaskId = BalanceId }));
+        Assert.Equal("EntryPartsDoNotFit", Refused(Made(new Note("left arm"))));
+    }
+
+    [Fact]
+    public void Of_NoteWithoutOrWithTooMuchText_IsRefused()
+    {
+        Assert.Equal("EntryNoteEmpty", Refused(OfLesson(new Note(" "))));
+        Assert.Equal("EntryTextTooLong", Refused(OfLesson(new Note(new string('a', 301)))));
+        Assert.Equal("TextHasControl", Refused(OfLesson(new Note("a\u0007b"))));
     }
 
     [Fact]
@@ -101,6 +130,8 @@ public sealed class EntryCheckTests
         SchoolId = SchoolId, Id = Id(500), LessonId = LessonId, PupilId = Alba.Id, TaskId = BalanceId, SetNumber = 1, TrialNumber = trial,
         Fact = fact, Source = EntrySource.File, DeviceId = "test", DeviceSequence = 1, MadeAt = Clock.Now,
     };
+
+    private static Entry OfLesson(EntryFact fact) => Made(fact) with { PupilId = null, TaskId = null, SetNumber = null };
 
     private static IReadOnlyList<Finding> Of(Entry entry) => EntryCheck.Of(entry, Taught);
 

@@ -166,6 +166,8 @@ public sealed class EntryFileTests
             recorder.Put(Alba.Id, BalanceId, 1, null, new Choice(BalanceLevels[1].Id))!,
             recorder.Put(null, null, null, null, new PhaseMark(PhaseKind.Activity))!,
             recorder.Put(Alba.Id, null, null, null, new Visit(VisitTopic.Cue, VisitForm.Asked, "ok"))!,
+            recorder.Put(null, null, null, null, new EngagementScan(24, 27))!,
+            recorder.Put(Alba.Id, BalanceId, null, null, new Note("left arm"))!,
         ];
         var text = EntryFile.WriteJsonLines(entries);
         Assert.Contains("\"kind\":\"choice\"", text);

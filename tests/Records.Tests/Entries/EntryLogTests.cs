@@ -1,5 +1,6 @@
 using CsCheck;
 using Slantwise.Records.Entries;
+using Slantwise.Records.Lessons;
 using static Slantwise.Records.Tests.Entries.InventedLesson;
 
 namespace Slantwise.Records.Tests.Entries;
@@ -41,12 +42,19 @@ public sealed class EntryLogTests
         Assert.Equal(late.Fact, Assert.Single(EntryLog.Current([late, early])).Fact);
     }
 
-    [Fact]
-    public void Current_SeveralVisits_EachCounts()
+    public static TheoryData<EntryFact> Events { get; } =
+    [
+        new Visit(VisitTopic.Cue, VisitForm.Asked), new PhaseMark(PhaseKind.Activity), new EngagementScan(20, 24), new Note("left arm"),
+    ];
+
+    [Theory, MemberData(nameof(Events))]
+    public void Current_SameEventSeveralTimes_EachCounts(EntryFact fact)
     {
         var recorder = RecorderOf(Taught);
-        var visit = new Visit(VisitTopic.Cue, VisitForm.Asked);
-        var visits = Enumerable.Range(0, 3).Select(_ => recorder.Put(Alba.Id, null, null, null, visit)!).ToList();
-        Assert.Equal(3, EntryLog.Current(visits).Count);
+        var events = Enumerable.Range(0, 3).Select(_ => recorder.Put(null, null, null, null, fact)!).ToList();
+        Assert.All(events, e => Assert.Null(e.SupersedesId));
+        Assert.Equal(3, EntryLog.Current(events).Count);
+        // A recorder made anew from such a log goes on.
+        Assert.Equal(4, RecorderOf(Taught.With(events)).Put(null, null, null, null, fact)!.DeviceSequence);
     }
 }

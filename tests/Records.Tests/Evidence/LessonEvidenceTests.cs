@@ -211,6 +211,19 @@ public sealed class LessonEvidenceTests
     }
 
     [Fact]
+    public void Of_LooksAndNotes_AreNotUncountedAndAPupilsNotesStandWithThePupil()
+    {
+        var lesson = Small();
+        lesson.Add(null, null, null, new EngagementScan(24, 27));
+        lesson.Add(null, null, null, new Note("ropes next week"));
+        var own = lesson.Add("Ada", 1, null, new Note("left arm"));
+        var evidence = LessonEvidence.Of(lesson.Record());
+        Assert.Empty(evidence.UncountedEntryIds);
+        Assert.Equal([own.Id], evidence.Pupils.SelectMany(p => p.Notes).Select(n => n.EntryId));
+        Assert.Equal(("left arm", own.TaskId), (evidence.Pupils.Single(p => p.Label == "Ada").Notes[0].Text, evidence.Pupils.Single(p => p.Label == "Ada").Notes[0].TaskId));
+    }
+
+    [Fact]
     public void Of_TeacherChecks_AgreeOrNotWithTheTicks()
     {
         var lesson = Small();

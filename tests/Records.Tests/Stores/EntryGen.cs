@@ -24,6 +24,8 @@ internal static class EntryGen
         Gen.Select(Gen.Int[1, 5], Gen.Bool, Gen.Bool, (n, met, blind) => (EntryFact)new TeacherCheck(n, met, blind)),
         Gen.Select(Gen.Enum<VisitTopic>(), Gen.Enum<VisitForm>(), Text, (topic, form, t) => (EntryFact)new Visit(topic, form, t)),
         Gen.Enum<PhaseKind>().Select(k => (EntryFact)new PhaseMark(k)),
+        Gen.Select(Gen.Int[0, 200], Gen.Int[1, 200], (engaged, present) => (EntryFact)new EngagementScan(engaged, present)),
+        Text.Select(t => (EntryFact)new Note(t)),
         Gen.Const((EntryFact)new Withdrawal()));
 
     private static readonly Gen<DateTimeOffset> Instant = Gen.Long[0, DateTime.MaxValue.Ticks].Select(t => new DateTimeOffset(t, TimeSpan.Zero));

@@ -1,5 +1,6 @@
 using System.Text;
 using Slantwise.Records.Entries;
+using Slantwise.Records.Floor;
 using Slantwise.Records.Schools;
 
 namespace Slantwise.Records.Tests.Stores;
@@ -75,6 +76,12 @@ public sealed class ErasureTests
         await store.SaveRosterAsync(sample.Id, new() { Pupils = [pupil] });
         await store.SaveRosterAsync(sample.Id, new() { Pupils = [pupil with { DisplayName = "Wilhelmina Vexler the Second" }] });
         await store.AppendEntriesAsync(sample.Id, [sample.Trial(1) with { PupilId = pupil.Id, Fact = new Decision(NextLevel.Harder, "felt wobbly as Vexler") }]);
+        await store.SaveFloorLessonAsync(new() { SchoolId = sample.Id, LessonId = sample.Lesson.Id, Code = "K7PM4X", CodeUntil = test.Clock.GetUtcNow(), OpenedAt = test.Clock.GetUtcNow() });
+        await store.SaveFloorDeviceAsync(new()
+        {
+            SchoolId = sample.Id, LessonId = sample.Lesson.Id, DeviceId = "a-1", Kind = FloorDeviceKind.Pupil, Name = "1", JoinedAt = test.Clock.GetUtcNow(),
+            PupilIds = [pupil.Id], ServedPupilIds = [pupil.Id],
+        });
         Assert.True(HasBytes(test, "Vexler"), "The name is somewhere before it is erased.");
 
         await store.ErasePupilAsync(sample.Id, pupil.Id);

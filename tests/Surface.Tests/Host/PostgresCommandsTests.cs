@@ -17,6 +17,14 @@ public sealed class PostgresCommandsTests(DemoFolder demo) : IAsyncDisposable
         string[] onServer = ["--postgres", new NpgsqlConnectionStringBuilder(Server) { Database = _database }.ToString(), "--data", folder.FullPath];
 
         Assert.Equal(0, (await HostProgram.RunAsync(["demo", "load", .. onServer])).ExitCode);
+        var lessons = await HostProgram.RunAsync("list", "lessons", "--json", "--data", file.FullPath);
+        Assert.Equal(LessonCount(lessons), LessonCount(await HostProgram.RunAsync(["list", "lessons", "--json", .. onServer])));
+
+        // The demo school lies around the day it was loaded on, and midnight may fall between two loadings: what is compared came from the file.
+        Assert.Equal(0, (await HostProgram.RunAsync("backup", folder.At("file.slantwise"), "--data", file.FullPath)).ExitCode);
+        var moved = await HostProgram.RunAsync(["restore", folder.At("file.slantwise"), .. onServer]);
+        Assert.True(moved.ExitCode == 0, moved.Error);
+        Assert.Equal(lessons.Json().ToJsonString(), (await HostProgram.RunAsync(["list", "lessons", "--json", .. onServer])).Json().ToJsonString());
         var evidence = await HostProgram.RunAsync("evidence", "--lesson", "latest", "--json", "--data", file.FullPath);
         var fromServer = await HostProgram.RunAsync(["evidence", "--lesson", "latest", "--json", .. onServer]);
         Assert.Equal(evidence.Json().ToJsonString(), fromServer.Json().ToJsonString());
@@ -28,6 +36,8 @@ public sealed class PostgresCommandsTests(DemoFolder demo) : IAsyncDisposable
         Assert.Equal(fromServer.Output, (await HostProgram.RunAsync(["evidence", "--lesson", "latest", "--json", .. onServer])).Output);
         Assert.False(File.Exists(folder.At("slantwise.db")));
     }
+
+    private static int LessonCount(ProgramRun run) => run.Json()["lessons"]!.AsArray().Count;
 
     public async ValueTask DisposeAsync()
     {

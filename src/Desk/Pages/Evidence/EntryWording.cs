@@ -39,6 +39,8 @@ public sealed class EntryWording(LessonRecord record)
         TeacherCheck check => EvidenceWords.Say(check.IsMet ? "FactCheckMet" : "FactCheckNotMet", check.CueNumber, Cue(entry, check.CueNumber)),
         Decision decision => EvidenceWords.Say(decision.Reason.Length > 0 ? "FactDecisionWithReason" : "FactDecision", EvidenceWords.Say(decision.Next.ToString()), decision.Reason),
         Visit visit => EvidenceWords.Say("FactVisit", EvidenceWords.Say("Topic" + visit.Topic), EvidenceWords.Say("Form" + visit.Form), visit.Note),
+        Note note => EvidenceWords.Say("FactNote", note.Text),
+        EngagementScan scan => EvidenceWords.Say("FactScan", scan.EngagedCount, scan.PresentCount),
         PhaseMark mark => EvidenceWords.Say("FactPhase", EvidenceWords.Say("Phase" + mark.Kind)),
         _ => entry.SupersedesId is { } id && _byId.TryGetValue(id, out var before)
             ? EvidenceWords.Say("FactTakenBack", What(before))

@@ -94,7 +94,7 @@ public sealed class ResultsGrid
     public void Take(IEnumerable<Entry> current)
     {
         _holds.Clear();
-        foreach (var entry in current.Where(e => e.PupilId == Pupil.Id && e.Fact is not (Visit or PhaseMark)))
+        foreach (var entry in current.Where(e => e.PupilId == Pupil.Id && !EntryLog.IsEvent(e.Fact)))
         {
             _holds[EntrySlot.Of(entry)] = entry.Fact;
         }

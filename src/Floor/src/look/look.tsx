@@ -1,8 +1,9 @@
 import { render, type ComponentType } from "preact";
 import { faceOf, loadFace } from "../faces";
 import { MemoryFloor } from "../lesson/memoryFloor";
-import { language } from "../words/say";
+import { language, loadWords } from "../words/say";
 import { sampleBundle } from "./sampleBundle";
+import "../join/join.css";
 
 /** What a folder's `look.tsx` exports as `looks`: screens by name, to be looked at without a server. */
 export type Looks = Readonly<Record<string, ComponentType>>;
@@ -21,6 +22,7 @@ export async function look(root: HTMLElement): Promise<void> {
     const value = asked.get(setting);
     if (value) document.documentElement.dataset[setting] = value;
   }
+  await loadWords("class");
   const [folder, screen] = name.split("/");
   if (!screen && (folder === "pupil" || folder === "teacher" || folder === "board")) {
     const Face = await loadFace(folder);

@@ -23,6 +23,102 @@ namespace Slantwise.Storage.Postgres.Migrations
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
 
+            modelBuilder.Entity("Slantwise.Records.Floor.FloorDevice", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<string>("DeviceId")
+                        .HasColumnType("text")
+                        .HasColumnName("device_id");
+
+                    b.Property<bool>("IsLocked")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_locked");
+
+                    b.Property<long>("JoinedAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("joined_at");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("integer")
+                        .HasColumnName("kind");
+
+                    b.Property<long?>("LeftAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("left_at");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("name");
+
+                    b.Property<string>("PupilIds")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("pupil_ids");
+
+                    b.Property<string>("ServedPupilIds")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("served_pupil_ids");
+
+                    b.HasKey("SchoolId", "LessonId", "DeviceId")
+                        .HasName("pk_floor_devices");
+
+                    b.ToTable("floor_devices", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Floor.FloorLesson", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<long?>("ClosedAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("closed_at");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("code");
+
+                    b.Property<long>("CodeUntil")
+                        .HasColumnType("bigint")
+                        .HasColumnName("code_until");
+
+                    b.Property<long?>("CountdownUntil")
+                        .HasColumnType("bigint")
+                        .HasColumnName("countdown_until");
+
+                    b.Property<long>("OpenedAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("opened_at");
+
+                    b.Property<long?>("StoppedAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("stopped_at");
+
+                    b.HasKey("SchoolId", "LessonId")
+                        .HasName("pk_floor_lessons");
+
+                    b.HasIndex("SchoolId", "Code")
+                        .IsUnique()
+                        .HasDatabaseName("ix_floor_lessons_code");
+
+                    b.ToTable("floor_lessons", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Lessons.Lesson", b =>
                 {
                     b.Property<Guid>("SchoolId")
@@ -463,6 +559,10 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasColumnType("bigint")
                         .HasColumnName("device_sequence");
 
+                    b.Property<int?>("EngagedCount")
+                        .HasColumnType("integer")
+                        .HasColumnName("engaged_count");
+
                     b.Property<bool?>("Flag")
                         .HasColumnType("boolean")
                         .HasColumnName("flag");
@@ -502,6 +602,10 @@ namespace Slantwise.Storage.Postgres.Migrations
                     b.Property<int?>("Phase")
                         .HasColumnType("integer")
                         .HasColumnName("phase");
+
+                    b.Property<int?>("PresentCount")
+                        .HasColumnType("integer")
+                        .HasColumnName("present_count");
 
                     b.Property<Guid?>("PupilId")
                         .HasColumnType("uuid")
@@ -601,6 +705,26 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasDatabaseName("ix_scans_pupil_id");
 
                     b.ToTable("scans", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Floor.FloorDevice", b =>
+                {
+                    b.HasOne("Slantwise.Records.Floor.FloorLesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_floor_devices_floor_lessons");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Floor.FloorLesson", b =>
+                {
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_floor_lessons_lessons");
                 });
 
             modelBuilder.Entity("Slantwise.Records.Lessons.Lesson", b =>

@@ -18,6 +18,102 @@ namespace Slantwise.Storage.Sqlite.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Slantwise.Records.Floor.FloorDevice", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("LessonId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<string>("DeviceId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("device_id");
+
+                    b.Property<bool>("IsLocked")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("is_locked");
+
+                    b.Property<long>("JoinedAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("joined_at");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("kind");
+
+                    b.Property<long?>("LeftAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("left_at");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.Property<string>("PupilIds")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("pupil_ids");
+
+                    b.Property<string>("ServedPupilIds")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("served_pupil_ids");
+
+                    b.HasKey("SchoolId", "LessonId", "DeviceId")
+                        .HasName("pk_floor_devices");
+
+                    b.ToTable("floor_devices", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Floor.FloorLesson", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("LessonId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<long?>("ClosedAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("closed_at");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("code");
+
+                    b.Property<long>("CodeUntil")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("code_until");
+
+                    b.Property<long?>("CountdownUntil")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("countdown_until");
+
+                    b.Property<long>("OpenedAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("opened_at");
+
+                    b.Property<long?>("StoppedAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("stopped_at");
+
+                    b.HasKey("SchoolId", "LessonId")
+                        .HasName("pk_floor_lessons");
+
+                    b.HasIndex("SchoolId", "Code")
+                        .IsUnique()
+                        .HasDatabaseName("ix_floor_lessons_code");
+
+                    b.ToTable("floor_lessons", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Lessons.Lesson", b =>
                 {
                     b.Property<string>("SchoolId")
@@ -460,6 +556,10 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasColumnType("INTEGER")
                         .HasColumnName("device_sequence");
 
+                    b.Property<int?>("EngagedCount")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("engaged_count");
+
                     b.Property<bool?>("Flag")
                         .HasColumnType("INTEGER")
                         .HasColumnName("flag");
@@ -500,6 +600,10 @@ namespace Slantwise.Storage.Sqlite.Migrations
                     b.Property<int?>("Phase")
                         .HasColumnType("INTEGER")
                         .HasColumnName("phase");
+
+                    b.Property<int?>("PresentCount")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("present_count");
 
                     b.Property<string>("PupilId")
                         .HasColumnType("TEXT")
@@ -599,6 +703,26 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasDatabaseName("ix_scans_pupil_id");
 
                     b.ToTable("scans", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Floor.FloorDevice", b =>
+                {
+                    b.HasOne("Slantwise.Records.Floor.FloorLesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_floor_devices_floor_lessons");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Floor.FloorLesson", b =>
+                {
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_floor_lessons_lessons");
                 });
 
             modelBuilder.Entity("Slantwise.Records.Lessons.Lesson", b =>

@@ -1,0 +1,84 @@
+import type { ComponentChildren } from "preact";
+import { useEffect } from "preact/hooks";
+import type { KeptFloor } from "../keep/keptFloor";
+import { Banner } from "../ui/Banner";
+import { Button } from "../ui/Button";
+import { say } from "../words/say";
+import { Cover } from "./Cover";
+import type { Session } from "./session";
+import { SettingsButton } from "./SettingsButton";
+import { StatusLine } from "./StatusLine";
+import { isNewerThere } from "./update";
+
+/** What lies around and over every face: how things stand, stop, rest and the end of the lesson. */
+export function Frame({ session, floor, children }: { readonly session: Session; readonly floor: KeptFloor; readonly children: ComponentChildren }) {
+  const { stoppedAt, isLocked, closedAt } = floor.state.value;
+  const { unsentCount, refused } = floor.delivery.value;
+  const isTeacher = session.face === "teacher";
+  const isStopped = stoppedAt !== undefined && !isTeacher;
+  const isEnded = closedAt !== undefined && !isTeacher;
+  const isOver = session.stage.value === "over";
+  useEffect(() => {
+    if (isEnded && unsentCount === 0 && refused.length === 0) void session.finishEnded();
+  }, [isEnded, unsentCount, refused.length]);
+  return (
+    <div class="frame" data-face={session.face} data-unsent={unsentCount} data-online={floor.delivery.value.isOnline ? "" : undefined}>
+      {session.face === "pupil" && <StatusLine session={session} floor={floor} />}
+      {session.mustRejoin.value && (
+        <Banner kind="caution" isNews>
+          <p>{say("SyncTokenInvalid")}</p>
+          {session.face === "pupil" && <Button onPress={() => session.rejoin()}>{say("JoinRepeatCode")}</Button>}
+        </Banner>
+      )}
+      {isTeacher && isNewerThere.value && <p class="quiet-note small muted">{say("SyncNewVersion")}</p>}
+      {children}
+      {session.face === "board" && (
+        <div class="corner">
+          <SettingsButton session={session} />
+        </div>
+      )}
+      {/* Always there, so that a screen reader hears what comes into it. */}
+      <div aria-live="assertive" role="alert" class="covers">
+        {isStopped ? (
+          <Cover kind="stop" title={say("JoinStop")} text={say("JoinStopText")} />
+        ) : isEnded || isOver ? (
+          <Ended session={session} unsentCount={unsentCount} refusedCount={refused.length} isOver={isOver} />
+        ) : isLocked && !isTeacher ? (
+          <Cover kind="rest" title={say("JoinLocked")} text={say("JoinLockedText")} />
+        ) : null}
+      </div>
+    </div>
+  );
+}
+
+interface EndedProps {
+  readonly session: Session;
+  readonly unsentCount: number;
+  readonly refusedCount: number;
+  readonly isOver: boolean;
+}
+
+function Ended({ session, unsentCount, refusedCount, isOver }: EndedProps) {
+  if (session.isLookingBack.value) return null;
+  if (isOver) {
+    return (
+      <Cover kind="end" title={say("JoinLessonEnded")} text={say("JoinLessonEndedClear")}>
+        <Button kind="main" isLarge onPress={() => session.toStart()}>{say("JoinStartAgain")}</Button>
+        {session.face === "pupil" && <Button onPress={() => session.lookBack()}>{say("JoinSeePage")}</Button>}
+      </Cover>
+    );
+  }
+  if (unsentCount > 0) {
+    return (
+      <Cover kind="end" title={say("JoinLessonEnded")} text={say("JoinLessonEndedWaiting", unsentCount)}>
+        <Button onPress={() => session.tryNow()}>{say("SyncTryNow")}</Button>
+        <SettingsButton session={session} isPlain />
+      </Cover>
+    );
+  }
+  return (
+    <Cover kind="end" title={say("JoinLessonEnded")} text={refusedCount > 0 ? say("JoinLessonEndedRefused", refusedCount) : say("JoinChecking")}>
+      {refusedCount > 0 && <Button kind="main" onPress={() => session.finishEnded()}>{say("JoinSeenByTeacher")}</Button>}
+    </Cover>
+  );
+}

@@ -1,0 +1,85 @@
+import { useEffect, useState } from "preact/hooks";
+import { languageOf } from "../lesson/readable";
+import { passKey, type SetSheet, type TaskSheet } from "../lesson/pupilSheet";
+import { Button } from "../ui/Button";
+import { Mark } from "../ui/Mark";
+import { language, say } from "../words/say";
+import { SheetPage } from "./SheetPage";
+import { canSpeak, speak } from "./speak";
+import { tell } from "./tell";
+import type { PupilView } from "./view";
+
+export interface LookPageProps {
+  readonly view: PupilView;
+  readonly sheet: TaskSheet;
+  readonly set: SetSheet;
+}
+
+/** The cues, each a large row: met or not yet, by the pupil's own eyes or a partner's. */
+export function LookPage({ view, sheet, set }: LookPageProps) {
+  const { session, isPartner, name } = view;
+  const { task } = sheet;
+  const about = { pupilId: view.sheet.pupil.pupilId, taskId: task.taskId, setNumber: set.setNumber };
+  const key = passKey(about.pupilId, task.taskId, set.setNumber, "look");
+  // What was tapped shows at once; what stands once it is stored comes from the sheet.
+  const [tapped, setTapped] = useState<ReadonlyMap<number, boolean>>(new Map());
+  useEffect(() => void (session.looking.value = key), [key]);
+
+  const spoken = languageOf(view.bundle, task.taskId, language.value, ["en", "es"]);
+  const answer = async (cueNumber: number, isTicked: boolean) => {
+    setTapped((before) => new Map(before).set(cueNumber, isTicked));
+    await session.saveTick(about, { kind: "cueTick", cueNumber, isTicked });
+    setTapped((before) => new Map([...before].filter(([n]) => n !== cueNumber)));
+  };
+  const done = () => {
+    if (set.ticks.size < task.cues.length) session.pass(task.taskId, set.setNumber, "look");
+    session.looking.value = undefined;
+    session.rest();
+  };
+  const isAll = task.cues.every((_, i) => set.ticks.has(i + 1) || tapped.has(i + 1));
+  return (
+    <SheetPage
+      view={view}
+      title={tell(isPartner, "PupilLook", name)}
+      above={`${task.name} · ${say("PupilSet", set.setNumber, view.bundle.setCount)}`}
+      step={`look-${task.taskId}-${set.setNumber}`}
+      foot={
+        <Button kind={isAll ? "main" : "plain"} isLarge mark="next" onPress={() => void (session.isBouncing || tapped.size > 0 || done())}>
+          {say(isAll ? "PupilNext" : "PupilRestOpen")}
+        </Button>
+      }
+    >
+      <div class="row">
+        <p class="muted">{tell(isPartner, "PupilLookHow", name)}</p>
+        {canSpeak(spoken) && (
+          <Button mark="hear" onPress={() => speak(task.cues, spoken)}>
+            {say("PupilReadAll")}
+          </Button>
+        )}
+      </div>
+      <ul class="cues">
+        {task.cues.map((cue, i) => {
+          const stands = tapped.get(i + 1) ?? set.ticks.get(i + 1);
+          return (
+            <li key={i} role="group" aria-label={cue}>
+              <div class="cue">
+                <p lang={spoken}>{cue}</p>
+                {canSpeak(spoken) && <Button kind="quiet" mark="hear" label={say("PupilRead", cue)} onPress={() => speak([cue], spoken)} />}
+              </div>
+              <div class="answers">
+                <button type="button" class="button answer" aria-pressed={stands === true} onClick={() => void answer(i + 1, true)}>
+                  <Mark name="check" />
+                  {say("PupilSeen")}
+                </button>
+                <button type="button" class="button answer" aria-pressed={stands === false} onClick={() => void answer(i + 1, false)}>
+                  <Mark name="circle" />
+                  {say("PupilNotSeen")}
+                </button>
+              </div>
+            </li>
+          );
+        })}
+      </ul>
+    </SheetPage>
+  );
+}

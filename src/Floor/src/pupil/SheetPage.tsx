@@ -1,0 +1,62 @@
+import type { ComponentChildren } from "preact";
+import { useEffect } from "preact/hooks";
+import { Banner } from "../ui/Banner";
+import { Button } from "../ui/Button";
+import { Page } from "../ui/Page";
+import { say } from "../words/say";
+import "./pupil.css";
+import { hush } from "./speak";
+import type { PupilView } from "./view";
+
+export interface SheetPageProps {
+  readonly view: PupilView;
+  readonly title: ComponentChildren;
+  /** Where in the sheet: the task and the set. */
+  readonly above?: ComponentChildren;
+  readonly foot?: ComponentChildren;
+  readonly step: string;
+  readonly children?: ComponentChildren;
+}
+
+/** A page of a pupil's sheet: whose it is and undo on top, and a sentence where something could not be saved. */
+export function SheetPage({ view, title, above, foot, step, children }: SheetPageProps) {
+  const { session } = view;
+  useEffect(() => hush, [step]);
+  return (
+    <Page title={title} above={above} foot={foot} step={step} top={<Top view={view} />}>
+      {session.hasProblem.value && (
+        <Banner kind="problem" isNews>
+          {say("UiNotSaved")}
+        </Banner>
+      )}
+      {children}
+    </Page>
+  );
+}
+
+function Top({ view }: { readonly view: PupilView }) {
+  const { session, name, isPartner, bundle } = view;
+  const isShared = bundle.kind === "pair" || bundle.kind === "station";
+  return (
+    <>
+      <span class="who">
+        {isShared ? (
+          <Button kind="quiet" mark="people" label={say("PupilNextPupil")} onPress={() => session.handOver(undefined)}>
+            {name}
+          </Button>
+        ) : (
+          name
+        )}
+      </span>
+      <Button kind="quiet" mark="pen" isSide isOn={isPartner} onPress={() => void (session.isPartner.value = !isPartner)}>
+        {say("PupilPartner")}
+      </Button>
+      <Button kind="quiet" mark="page" isSide isOn={session.isMine.value} onPress={() => void (session.isMine.value = !session.isMine.value)}>
+        {say("PupilMine")}
+      </Button>
+      <Button kind="quiet" mark="undo" isDisabled={!session.canUndo()} onPress={async () => void (await session.undo())}>
+        {say("UiUndo")}
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,45 @@
+import type { TaskSheet } from "../lesson/pupilSheet";
+import { Figure } from "../ui/Figure";
+import { Mark } from "../ui/Mark";
+import { say } from "../words/say";
+import { SheetPage } from "./SheetPage";
+import { tell } from "./tell";
+import type { PupilView } from "./view";
+
+/** Which task: the order is the pupil's. */
+export function TaskPage({ view }: { readonly view: PupilView }) {
+  const { session, sheet, bundle, isPartner, name } = view;
+  return (
+    <SheetPage view={view} title={tell(isPartner, "PupilTask", name)} above={bundle.sheetTitle} step="task">
+      <ul class="choice tasks" style="--card:16rem">
+        {sheet.tasks.map((t) => (
+          <li key={t.task.taskId}>
+            <button type="button" class="card task" onClick={() => void (session.taskId.value = t.task.taskId)}>
+              <FirstFigure view={view} task={t} />
+              <span class="words">
+                <strong>{t.task.name}</strong>
+                {t.task.purpose && <span>{t.task.purpose}</span>}
+                <span class="muted">{stateWords(view, t)}</span>
+              </span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </SheetPage>
+  );
+}
+
+function FirstFigure({ view, task }: { readonly view: PupilView; readonly task: TaskSheet }) {
+  const keys = task.levels.map((l) => l.level.figureKey);
+  const figure = view.bundle.figures.find((f) => keys.includes(f.key));
+  return figure ? <Figure figure={figure} description="" /> : null;
+}
+
+function stateWords(view: PupilView, { step }: TaskSheet) {
+  if (step.kind !== "finished") return say("PupilSet", step.setNumber, view.bundle.setCount);
+  return (
+    <span class="row">
+      <Mark name="check" /> {say("PupilTaskDone")}
+    </span>
+  );
+}

@@ -1,0 +1,14 @@
+import type { LessonBundle } from "../contracts";
+import type { PupilSheet } from "../lesson/pupilSheet";
+import type { Session } from "./session";
+
+/** What every page of a pupil gets. */
+export interface PupilView {
+  readonly session: Session;
+  /** In the language of the device, as far as it is translated. */
+  readonly bundle: LessonBundle;
+  readonly sheet: PupilSheet;
+  readonly name: string;
+  readonly isPartner: boolean;
+  readonly onLeave: () => void;
+}
