@@ -1,8 +1,8 @@
 import type { BundleFigure, BundleTask } from "../contracts";
 import { Figure } from "../ui/Figure";
+import { doseWords } from "../ui/doseWords";
 import { Mark } from "../ui/Mark";
 import { say } from "../words/say";
-import { doseText } from "./doseText";
 
 /** A task for the whole class: what it is for, its levels side by side, its cues, what to mind. No level is marked before another. */
 export function BoardTask({ task, figures }: { readonly task: BundleTask; readonly figures: readonly BundleFigure[] }) {
@@ -19,7 +19,7 @@ export function BoardTask({ task, figures }: { readonly task: BundleTask; readon
             <li key={level.levelId}>
               {figure && <Figure figure={figure} />}
               <span class="board-level">{level.name}</span>
-              <span class="board-dose">{doseText(level)}</span>
+              <span class="board-dose">{doseWords(level)}</span>
             </li>
           );
         })}

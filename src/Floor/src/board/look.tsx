@@ -2,6 +2,8 @@ import type { JSX } from "preact";
 import { MemoryFloor } from "../lesson/memoryFloor";
 import { sampleBundle } from "../look/sampleBundle";
 import type { FloorState } from "../contracts";
+import { Cover } from "../join/Cover";
+import { say } from "../words/say";
 import { BoardFace } from "./BoardFace";
 
 const join = { code: "H7KM3P", url: "http://192.168.1.20:5080/floor/#join=H7KM3P", untilMs: Date.now() + 3_600_000 };
@@ -21,6 +23,9 @@ export const looks = {
   joinAndCountdown: board({ countdownUntil: inS(95) }, true),
   last: board({ countdownUntil: inS(8) }),
   over: board({ countdownUntil: inS(-2) }),
-  stop: board({ stoppedAt: inS(-3) }),
-  ended: board({ closedAt: inS(-3) }),
+  stop: () => (
+    <div class="frame" data-face="board">
+      <Cover kind="stop" title={say("JoinStop")} text={say("JoinStopText")} />
+    </div>
+  ),
 };

@@ -30,7 +30,7 @@ export function Tile({ teaching, pupilId, isRegister }: TileProps) {
   const bundle = floor.bundle.value;
   const taskAt = place ? bundle.tasks.findIndex((t) => t.taskId === place.taskId) : -1;
   const device = teaching.deviceByPupil.value.get(pupilId);
-  const isQuiet = !device?.seenAt || nowMs + teaching.aheadMs.value - Date.parse(device.seenAt) > quietS * 1000;
+  const isQuiet = !device?.seenAt || teaching.calmServerMs.value - Date.parse(device.seenAt) > quietS * 1000;
 
   const words = [
     label,
