@@ -210,7 +210,7 @@ describe("pupilSheet, laws on random logs", () => {
 
   const all = ["a1", "a2", "a3", "b1", "b2", "b3"];
 
-  const seeds = Array.from({ length: 300 }, (_, i) => i + 1);
+  const seeds = Array.from({ length: 120 }, (_, i) => i + 1);
 
   it("goes forward only, whatever devices add", () => {
     for (const seed of seeds) {
@@ -221,7 +221,7 @@ describe("pupilSheet, laws on random logs", () => {
       for (let i = 0; i < 40; i++) {
         w.put(...anyFact(random, all), random() < 0.6 ? "here" : "there");
         const now = pupilSheet(bundle, "mia", w.log)!.tasks.map(place);
-        now.forEach((p, task) => expect(p, `seed ${seed}`).toBeGreaterThanOrEqual(before[task]!));
+        expect(now.every((p, task) => p >= before[task]!), `seed ${seed}`).toBe(true);
         before = now;
       }
     }
@@ -241,10 +241,11 @@ describe("pupilSheet, laws on random logs", () => {
         const sheet = pupilSheet(bundle, "mia", w.log)!;
         for (const { levels, sets, step } of sheet.tasks) {
           const shown = [...levels, ...sets.map((s) => s.chosen), "chosen" in step ? step.chosen : undefined].filter((l) => l !== undefined);
-          for (const { level, number } of shown) expect(levels[number - 1]!.level.levelId === level.levelId && ids.includes(level.levelId), `seed ${seed}`).toBe(true);
+          const isRight = shown.every(({ level, number }) => levels[number - 1]!.level.levelId === level.levelId && ids.includes(level.levelId));
+          expect(isRight, `seed ${seed}`).toBe(true);
         }
-        expect(pupilSheet(bundle, "mia", [...w.log].sort(() => random() - 0.5)), `seed ${seed}`).toEqual(sheet);
       }
+      expect(pupilSheet(bundle, "mia", [...w.log].sort(() => random() - 0.5)), `seed ${seed}`).toEqual(pupilSheet(bundle, "mia", w.log));
       for (let step = lastStep(w.log, "mia", "here"); step.length > 0; step = lastStep(w.log, "mia", "here")) w.takeBack(step);
       expect(current(w.log).filter((e) => e.deviceId === "here"), `seed ${seed}`).toEqual([]);
     }

@@ -63,7 +63,7 @@ export function HoldPage({ view, level, title, above, step, tries, enough, onSav
           </>
         }
       >
-        <p class="held numbers" aria-hidden="true">
+        <p class="held-for numbers" aria-hidden="true">
           {numberWords(timer.heldS)} <small>s</small>
         </p>
         <Choice

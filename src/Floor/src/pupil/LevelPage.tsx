@@ -72,7 +72,7 @@ function LevelFace({ view, offered, isLast }: { readonly view: PupilView; readon
       </strong>
       {figure && <Figure figure={figure} />}
       <strong class="dose">{doseWords(level)}</strong>
-      <span class="name">{level.name}</span>
+      <span class="how">{level.name}</span>
       {isLast && <span class="tag">{say("PupilLastTime")}</span>}
     </span>
   );

@@ -11,7 +11,7 @@ import type { PupilView } from "./view";
 
 /** The pupil's own page: chosen, said, done, seen, decided; beside nobody else's. */
 export function MyPage({ view }: { readonly view: PupilView }) {
-  const { session, sheet, bundle, onLeave } = view;
+  const { session, sheet, bundle, isOver, onLeave } = view;
   const written = sheet.tasks.filter((t) => t.sets.some(isWritten));
   const isFinished = sheet.tasks.every((t) => t.step.kind === "finished");
   const isShared = bundle.kind === "pair" || bundle.kind === "station";
@@ -23,17 +23,18 @@ export function MyPage({ view }: { readonly view: PupilView }) {
       step="mine"
       foot={
         <>
-          {isFinished && !isShared && (
+          {onLeave && isFinished && !isShared && (
             <Button kind="quiet" onPress={onLeave}>
               {say("PupilLeave")}
             </Button>
           )}
-          {isShared && isFinished ? (
+          {isShared && (isFinished || isOver) ? (
             <Button kind="main" isLarge onPress={() => session.handOver(undefined)}>
               {say("PupilNextPupil")}
             </Button>
           ) : (
-            !isFinished && (
+            !isFinished &&
+            !isOver && (
               <Button kind="main" isLarge mark="back" onPress={() => void (session.isMine.value = false)}>
                 {say("UiBack")}
               </Button>
@@ -134,7 +135,7 @@ function NextPart({ view, sheet, set }: { readonly view: PupilView; readonly she
         {say("PupilMineNext")}: <strong>{nextWords(next)}</strong>
       </p>
       {reason && <p class="quote">{reason}</p>}
-      {isWriting ? (
+      {view.isOver ? null : isWriting ? (
         <OwnWords first={reason} onSave={save} />
       ) : (
         <Button kind="quiet" onPress={() => setWriting(true)}>

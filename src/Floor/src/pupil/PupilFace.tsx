@@ -18,8 +18,8 @@ import { WhoPage } from "./WhoPage";
 
 export interface PupilFaceProps {
   readonly floor: Floor;
-  /** The pupil wants to leave the lesson; whoever is asked first is not this face's matter. */
-  readonly onLeave: () => void;
+  /** The pupil wants to leave the lesson; whoever is asked first is not this face's matter. None: leaving is elsewhere. */
+  readonly onLeave?: () => void;
 }
 
 /** The lesson as its pupils have it: one thing at a time, from whose turn it is to their own page. */
@@ -35,10 +35,11 @@ export function PupilFace({ floor, onLeave }: PupilFaceProps) {
   const only = bundle.kind === "pupil" && bundle.pupils.length === 1 ? bundle.pupils[0]!.pupilId : undefined;
   if (only !== undefined && session.pupilId.peek() !== only) session.pupilId.value = only;
 
+  const leave = onLeave && { onLeave };
   const pupilId = session.pupilId.value;
   const sheet = pupilId === undefined ? undefined : pupilSheet(bundle, pupilId, floor.log.value, session.passedKeys());
-  if (!sheet) return <WhoPage session={session} bundle={bundle} onLeave={onLeave} />;
-  const view: PupilView = { session, bundle, sheet, name: sheet.pupil.label, isPartner: session.isPartner.value, onLeave };
+  if (!sheet) return <WhoPage session={session} bundle={bundle} {...leave} />;
+  const view: PupilView = { session, bundle, sheet, name: sheet.pupil.label, isPartner: session.isPartner.value, isOver: floor.state.value.closedAt !== undefined, ...leave };
   return <Step view={view} />;
 }
 
@@ -46,7 +47,7 @@ function Step({ view }: { readonly view: PupilView }) {
   const { session, sheet, bundle } = view;
   if (sheet.tasks.length === 0) return <SheetPage view={view} title={say("PupilNothing")} step="nothing" />;
   const isFinished = sheet.tasks.every((t) => t.step.kind === "finished");
-  if (session.isMine.value || isFinished) return <MyPage view={view} />;
+  if (session.isMine.value || isFinished || view.isOver) return <MyPage view={view} />;
 
   const taskId = session.taskId.value ?? sheet.openTaskId;
   const here: TaskSheet | undefined = sheet.tasks.length === 1 ? sheet.tasks[0] : sheet.tasks.find((t) => t.task.taskId === taskId);

@@ -35,7 +35,7 @@ export function SheetPage({ view, title, above, foot, step, children }: SheetPag
 }
 
 function Top({ view }: { readonly view: PupilView }) {
-  const { session, name, isPartner, bundle } = view;
+  const { session, name, isPartner, isOver, bundle } = view;
   const isShared = bundle.kind === "pair" || bundle.kind === "station";
   return (
     <>
@@ -48,15 +48,19 @@ function Top({ view }: { readonly view: PupilView }) {
           name
         )}
       </span>
-      <Button kind="quiet" mark="pen" isSide isOn={isPartner} onPress={() => void (session.isPartner.value = !isPartner)}>
-        {say("PupilPartner")}
-      </Button>
-      <Button kind="quiet" mark="page" isSide isOn={session.isMine.value} onPress={() => void (session.isMine.value = !session.isMine.value)}>
-        {say("PupilMine")}
-      </Button>
-      <Button kind="quiet" mark="undo" isDisabled={!session.canUndo()} onPress={async () => void (await session.undo())}>
-        {say("UiUndo")}
-      </Button>
+      {!isOver && (
+        <>
+          <Button kind="quiet" mark="pen" isSide isOn={isPartner} onPress={() => void (session.isPartner.value = !isPartner)}>
+            {say("PupilPartner")}
+          </Button>
+          <Button kind="quiet" mark="page" isSide isOn={session.isMine.value} onPress={() => void (session.isMine.value = !session.isMine.value)}>
+            {say("PupilMine")}
+          </Button>
+          <Button kind="quiet" mark="undo" isDisabled={!session.canUndo()} onPress={async () => void (await session.undo())}>
+            {say("UiUndo")}
+          </Button>
+        </>
+      )}
     </>
   );
 }

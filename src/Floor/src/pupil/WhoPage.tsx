@@ -7,7 +7,7 @@ import type { Session } from "./session";
 export interface WhoPageProps {
   readonly session: Session;
   readonly bundle: LessonBundle;
-  readonly onLeave: () => void;
+  readonly onLeave?: () => void;
 }
 
 /** Whose turn it is: two names for a pair, the class for a station. */
@@ -24,10 +24,12 @@ export function WhoPage({ session, bundle, onLeave }: WhoPageProps) {
       above={bundle.className}
       step="who"
       foot={
-        <>
-          <Button kind="quiet" onPress={onLeave}>
-            {say("PupilLeave")}
-          </Button>
+        (onLeave || before) && <>
+          {onLeave && (
+            <Button kind="quiet" onPress={onLeave}>
+              {say("PupilLeave")}
+            </Button>
+          )}
           {before && (
             <Button mark="undo" onPress={undo}>
               {say("PupilUndoOf", before.label)}

@@ -10,5 +10,7 @@ export interface PupilView {
   readonly sheet: PupilSheet;
   readonly name: string;
   readonly isPartner: boolean;
-  readonly onLeave: () => void;
+  /** The lesson has ended: there is only the own page, and nothing changes. */
+  readonly isOver: boolean;
+  readonly onLeave?: () => void;
 }

@@ -1,33 +1,25 @@
-// A page to look at the pupil's screens without a server; not part of the build.
-// look.html?kind=pair&tasks=1&predicts=holdS&lang=es&facts=choice,prediction,3&do=tap:Mia~key~wait:2000~key
-import { render } from "preact";
-import type { EntryFact, LessonBundle } from "../src/contracts";
-import type { About } from "../src/lesson/floor";
-import { MemoryFloor } from "../src/lesson/memoryFloor";
-import { PupilFace } from "../src/pupil/PupilFace";
-import { language } from "../src/words/say";
-import { lookBundle } from "./bundle";
+// Screens of the pupil to look at without a server; not part of what is published.
+// ?look=pupil/sheet&kind=pair&tasks=1&predicts=holdS&facts=cphhn&do=tap:Mia~key~wait:2000~key&theme=dark
+import { useEffect, useState } from "preact/hooks";
+import type { EntryFact, LessonBundle } from "../contracts";
+import type { About } from "../lesson/floor";
+import { MemoryFloor } from "../lesson/memoryFloor";
+import { lookSheet } from "./look/sheet";
+import { PupilFace } from "./PupilFace";
 
 const asked = new URLSearchParams(location.search);
 const get = (name: string) => asked.get(name) ?? undefined;
-for (const name of ["text", "contrast", "motion", "hand", "theme"]) if (get(name)) document.documentElement.dataset[name] = get(name)!;
-if (get("lang") === "es") language.value = "es";
-document.documentElement.lang = language.value;
-
 const kind = (get("kind") ?? "pupil") as LessonBundle["kind"];
 const predicts = (get("predicts") ?? "successCount") as LessonBundle["predicts"];
-const bundle = lookBundle({ kind, predicts }, Number(get("tasks") ?? 1));
-const floor = new MemoryFloor(bundle);
-if (get("fails")) floor.putAll = () => Promise.reject(new Error("no room"));
 
 /** Entries of set after set: c choice, p prediction, h held, n not yet, t ticks, d decision. */
-async function write(facts: string): Promise<void> {
+async function write(floor: MemoryFloor, facts: string): Promise<void> {
   const taskId = get("task") ?? "foot";
-  const pupilId = bundle.pupils[0]!.pupilId;
+  const pupilId = floor.bundle.value.pupils[0]!.pupilId;
   let [setNumber, trialNumber] = [1, 0];
   for (const letter of facts) {
     const about: About = { pupilId, taskId, setNumber };
-    const put = (fact: EntryFact, more: Partial<About> = {}) => MemoryFloor.prototype.putAll.call(floor, [[{ ...about, ...more }, fact]]);
+    const put = (fact: EntryFact, more: Partial<About> = {}) => floor.put({ ...about, ...more }, fact);
     if (letter === "c") await put({ kind: "choice", levelId: `${taskId}${setNumber + 1}` });
     if (letter === "p") await put(predicts === "holdS" ? { kind: "prediction", holdS: 8 } : { kind: "prediction", successCount: 4 });
     if (letter === "h" || letter === "n") {
@@ -55,6 +47,19 @@ async function act(steps: string): Promise<void> {
   document.documentElement.dataset["done"] = "";
 }
 
-await write(get("facts") ?? "");
-render(<PupilFace floor={floor} onLeave={() => console.log("left")} />, document.getElementById("floor")!);
-await act(get("do") ?? "");
+function Sheet() {
+  const [floor, setFloor] = useState<MemoryFloor>();
+  useEffect(() => {
+    if (get("theme")) document.documentElement.dataset["theme"] = get("theme")!;
+    const made = new MemoryFloor(lookSheet({ kind, predicts }, Number(get("tasks") ?? 1)));
+    void write(made, get("facts") ?? "").then(() => {
+      if (get("fails")) made.putAll = () => Promise.reject(new Error("no room"));
+      Object.assign(globalThis, { floor: made });
+      setFloor(made);
+      void act(get("do") ?? "");
+    });
+  }, []);
+  return floor ? <PupilFace floor={floor} /> : null;
+}
+
+export const looks = { sheet: Sheet };

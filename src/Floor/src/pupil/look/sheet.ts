@@ -1,4 +1,4 @@
-import type { BundleLevel, BundleTask, BundleTranslation, LessonBundle } from "../src/contracts";
+import type { BundleLevel, BundleTask, BundleTranslation, LessonBundle } from "../../contracts";
 
 const figures = import.meta.glob<string>("./figures/*.svg", { query: "?raw", import: "default", eager: true });
 
@@ -41,14 +41,14 @@ const spanish: BundleTranslation = {
 const names = ["Aaliyah", "Abena", "Ada", "Ahmed P", "Bo", "Carlos", "Dilan", "Elif", "Finn", "Grace", "Hana", "Ines", "Jakub", "Kofi", "Leo", "Mia", "Noor", "Oskar", "Priya", "Ruben"];
 
 /** A lesson to look at: two or three tasks of five levels, as the library has them. */
-export function lookBundle(part: Partial<LessonBundle>, taskCount: number): LessonBundle {
+export function lookSheet(part: Partial<LessonBundle>, taskCount: number): LessonBundle {
   const own = tasks.slice(0, taskCount);
   const kind = part.kind ?? "pupil";
   const served = kind === "station" ? names : kind === "pair" ? ["Mia", "Leo"] : ["Mia"];
   return {
     format: 1, schoolId: "school", lessonId: "lesson", date: "2026-03-02", lessonTitle: "Balances", className: "7 Heron", kind, sheetVersion: 1,
     sheetTitle: "Still as a post", setCount: 3, trialCount: 5, predicts: "successCount", tasks: own,
-    figures: Object.entries(figures).map(([path, text]) => ({ key: path.slice(10, -4), svg: text, description: /<title>(.*?)<\/title>/.exec(text)?.[1] ?? "" })),
+    figures: Object.entries(figures).map(([path, text]) => ({ key: path.slice("./figures/".length, -4), svg: text, description: /<title>(.*?)<\/title>/.exec(text)?.[1] ?? "" })),
     translations: [spanish],
     pupils: served.map((label) => ({ pupilId: label, label, offers: own.map((t) => ({ taskId: t.taskId, levelIds: t.levels.map((l) => l.levelId) })) })),
     phases: [], entries: [], ...part,
