@@ -271,12 +271,13 @@ export class Session {
     const keep = this.keep!;
     const bundle = await keep.bundle(lesson.key);
     this.lesson.value = lesson;
-    if (!bundle) {
-      // Joined, and the battery died before a name was picked.
-      if (lesson.kind === "pupil" || lesson.kind === "pair") this.stage.value = "pick";
-      else await this.claimNow([]);
+    const picks = lesson.kind === "pupil" || lesson.kind === "pair";
+    // Joined, or freed, and the battery died before a name was picked.
+    if (picks && (!bundle || lesson.state.pupilIds.length === 0)) {
+      this.stage.value = "pick";
       return;
     }
+    if (!bundle) return this.claimNow([]);
     recallClock(lesson.clockOffsetMs);
     const api = new Api(lesson.token);
     const [{ KeptFloor, Line }, face] = await Promise.all([loadEngine(), loadFace(this.face)]);
