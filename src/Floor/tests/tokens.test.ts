@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import css from "../src/ui/tokens.css?raw";
+
+const css = readFileSync(new URL("../src/ui/tokens.css", import.meta.url), "utf8");
 
 /** The colours of every rule with this selector, the later ones over the earlier. */
 function colours(...selectors: readonly string[]): Record<string, string> {
