@@ -36,13 +36,8 @@ public sealed class ServedHost : IAsyncDisposable
     /// <param name="isDemo">Whether an empty folder is filled with the demo school.</param>
     /// <param name="folder">The data folder; none for a new one that goes away afterwards.</param>
     /// <param name="language">The locale it runs in.</param>
-<<<<<<< HEAD
-    /// <param name="more">Further arguments.</param>
-    public static async Task<ServedHost> StartAsync(bool isDemo = true, string? folder = null, string language = "C.UTF-8", params string[] more)
-=======
     /// <param name="more">Further arguments of <c>serve</c>.</param>
     public static async Task<ServedHost> StartAsync(bool isDemo = true, string? folder = null, string language = "C.UTF-8", params IReadOnlyList<string> more)
->>>>>>> f6-sync
     {
         var own = folder is null ? new TempFolder() : null;
         var data = folder ?? own!.At("data");
