@@ -27,6 +27,7 @@ export function BoardFace({ floor, join }: BoardFaceProps) {
   const [fixedAt, setFixedAt] = useState<number | undefined>();
   const [startMs, setStartMs] = useState(() => Date.now());
   const [nowMs, setNowMs] = useState(() => Date.now());
+  const [size, setSize] = useState(() => `${innerWidth}x${innerHeight}`);
   const state = floor.state.value;
   const bundle = readable(floor.bundle.value, language.value);
   const count = bundle.tasks.length;
@@ -39,7 +40,12 @@ export function BoardFace({ floor, join }: BoardFaceProps) {
   };
   useEffect(() => {
     const tick = setInterval(() => setNowMs(Date.now()), 250);
-    return () => clearInterval(tick);
+    const resize = () => setSize(`${innerWidth}x${innerHeight}`);
+    addEventListener("resize", resize);
+    return () => {
+      clearInterval(tick);
+      removeEventListener("resize", resize);
+    };
   }, []);
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
@@ -62,7 +68,7 @@ export function BoardFace({ floor, join }: BoardFaceProps) {
 
   return (
     <main class="board" data-joining={isJoining ? "" : undefined} data-counting={isCounting ? "" : undefined}>
-      {task ? <BoardTask key={task.taskId} task={task} figures={bundle.figures} /> : <p class="board-end">{say("BoardNoTask")}</p>}
+      {task ? <BoardTask key={task.taskId} task={task} figures={bundle.figures} room={`${isCounting} ${isJoining} ${size}`} sinceS={(nowMs - startMs) / 1000} /> : <p class="board-end">{say("BoardNoTask")}</p>}
       {(isCounting || isJoining) && (
         <aside class="board-side">
           {isCounting && (

@@ -52,11 +52,11 @@ export function Tile({ teaching, pupilId, isRegister }: TileProps) {
       <span class="tile-name">{label}</span>
       <span class="tile-signs">
         {isUnsafe && <Mark name="caution" />}
-        {isAsked && <span class="tile-ask">?</span>}
-        {device && <span class={isQuiet ? "tile-device quiet" : "tile-device"} />}
+        {isAsked && !isRegister && <span class="tile-ask">?</span>}
+        {device && !isRegister && <span class={isQuiet ? "tile-device quiet" : "tile-device"} />}
       </span>
-      <span class="tile-seen">{isAbsent ? say("TeacherAbsent") : seenShort}</span>
-      {place && !isAbsent && (
+      <span class="tile-seen">{isAbsent ? say("TeacherAbsent") : isRegister ? say("TeacherHere") : seenShort}</span>
+      {place && !isAbsent && !isRegister && (
         <span class="tile-place">
           {bundle.tasks.length > 1 && taskLetter(taskAt)}
           {place.setNumber}
