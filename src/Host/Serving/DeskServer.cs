@@ -33,7 +33,8 @@ internal static class DeskServer
     /// <param name="address">The address to listen on.</param>
     /// <param name="port">The port; 0 for any free one.</param>
     /// <param name="certificate">What it answers https with; none for plain http.</param>
-    public static WebApplication Of(IStore store, DataFolder folder, IPAddress address, int port, ServerCertificate? certificate = null)
+    /// <param name="isDeskOpen">Whether the desk answers everybody who reaches it, and not this machine alone.</param>
+    public static WebApplication Of(IStore store, DataFolder folder, IPAddress address, int port, ServerCertificate? certificate = null, bool isDeskOpen = false)
     {
         // Not the user's environment: the same desk wherever it is started from, and no settings but the command's.
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions
@@ -48,6 +49,8 @@ internal static class DeskServer
         {
             kestrel.AddServerHeader = false;
             kestrel.Listen(address, port, listen => certificate?.PutOn(listen));
+            // The desk answers this machine: with one address of the network alone it could not be reached.
+            if (!IsReachedFromHere(address)) kestrel.Listen(IPAddress.Loopback, port, listen => certificate?.PutOn(listen));
         });
         SetQuiet(builder.Logging);
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
@@ -72,6 +75,8 @@ internal static class DeskServer
         app.UseSecurityHeaders();
         app.UseKnownHosts(address, certificate);
         app.MapDesk();
+        if (!IPAddress.IsLoopback(address) && !isDeskOpen) app.UseDeskGate();
+        app.MapDeskKey();
         app.MapSync();
         app.MapPrints();
         app.MapFonts();
@@ -97,6 +102,18 @@ internal static class DeskServer
         }
         return app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
     }
+
+    /// <summary>Where the desk is opened on this machine.</summary>
+    /// <param name="app">The program, started.</param>
+    public static string DeskAddress(WebApplication app)
+    {
+        var addresses = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Select(a => new Uri(a)).ToList();
+        var here = addresses.FirstOrDefault(a => a.IsLoopback) ?? addresses[0];
+        return here.Host is "0.0.0.0" or "[::]" ? $"{here.Scheme}://127.0.0.1:{here.Port}" : here.GetLeftPart(UriPartial.Authority);
+    }
+
+    private static bool IsReachedFromHere(IPAddress address) =>
+        IPAddress.IsLoopback(address) || address.Equals(IPAddress.Any) || address.Equals(IPAddress.IPv6Any);
 
     private static void SetQuiet(ILoggingBuilder logging)
     {

@@ -7,7 +7,7 @@ using Slantwise.Records.Floor;
 namespace Slantwise.Host.Sync;
 
 /// <summary>Server-sent events to one device, as long as it reads them.</summary>
-/// <remarks>Source: [HTMLLiving] section 9.2.</remarks>
+/// <remarks>Source: [WHATWG2026] section 9.2.</remarks>
 internal static class EventStream
 {
     private static readonly TimeSpan Heartbeat = TimeSpan.FromSeconds(15);

@@ -1,5 +1,6 @@
 import { signal } from "@preact/signals";
 import type { FloorDeviceKind, FloorState, JoinAnswer } from "../contracts";
+import { joinInLink, type JoinShown } from "../board/boardLink";
 import { loadFace, type Face, type FaceName } from "../faces";
 import { Keep } from "../keep/keep";
 import type { KeptFloor } from "../keep/keptFloor";
@@ -43,6 +44,8 @@ export class Session {
   readonly mustRejoin = signal(false);
   /** The lesson is over and gone from the disk; the page that was open may be looked at until it is left. */
   readonly isLookingBack = signal(false);
+  /** What the class joins with, as far as this device knows it. */
+  readonly code = signal<JoinShown | undefined>(undefined);
   readonly held = signal<readonly Held[]>([]);
 
   private keep: Keep | undefined;
@@ -68,6 +71,7 @@ export class Session {
     await loadWords("shared");
     this.link.value = linkOf(location.hash);
     // The ticket is in nobody's history, and a reload does not join a second time.
+    this.code.value = joinInLink(location.hash, location.origin);
     if (this.link.value) history.replaceState(null, "", location.pathname + restOf(location.hash));
     const lessons = await this.keep.lessons();
     const open = lessons.find((l) => l.isOpen && l.face === this.face);
@@ -162,6 +166,12 @@ export class Session {
   /** The pupils are picked. */
   async claim(pupilIds: readonly string[]): Promise<void> {
     await this.busy(() => this.claimNow(pupilIds));
+  }
+
+  /** The teacher's: another code for the class. */
+  async renewCode(): Promise<void> {
+    const { code, codeUntil } = await new Api(this.lesson.value?.token).renewCode();
+    this.code.value = { code, url: `${location.origin}/floor/#join=${code}`, untilMs: Date.parse(codeUntil) };
   }
 
   /** Delivers at once. */

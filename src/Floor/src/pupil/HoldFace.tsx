@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { numberWords } from "../ui/doseWords";
 import { Mark } from "../ui/Mark";
 import { language, say } from "../words/say";
@@ -12,8 +12,8 @@ export function HoldFace({ timer, doseS }: { readonly timer: HoldTimer; readonly
   const arc = useRef<SVGPathElement>(null);
   const ring = useEdge(face);
 
-  // Drawn past the renderer: sixty times a second on an old tablet.
-  useEffect(() => {
+  // Drawn past the renderer: sixty times a second on an old tablet. A layout effect ends before the face is gone.
+  useLayoutEffect(() => {
     if (timer.kind !== "counting" && timer.kind !== "running") return;
     const point = language.value === "es" ? "," : ".";
     let frame = 0;

@@ -1,8 +1,6 @@
 using System.Globalization;
-using Slantwise.Engines.Drawing;
 using Slantwise.Engines.Mechanics.Postures;
 using Slantwise.Records.Floor.Contracts;
-using Slantwise.Records.Postures;
 using Slantwise.Records.Postures.Figures;
 using Slantwise.Records.Tasks;
 
@@ -19,7 +17,7 @@ internal sealed class BundleFigures
     public BundleFigures(IEnumerable<Level> levels)
     {
         foreach (var key in levels.Select(l => l.Posture).OfType<string>())
-            if (PostureLibrary.Find(key) is { } posture) _settled.TryAdd(key, posture.Settle());
+            if (BundleDrawings.Find(key) is { } settled) _settled.TryAdd(key, settled);
     }
 
     public bool IsAny => _settled.Count > 0;
@@ -27,16 +25,16 @@ internal sealed class BundleFigures
     /// <summary>The figure of a level; none where it names no posture of the library.</summary>
     public string? KeyOf(Level level) => level.Posture is { } key && _settled.ContainsKey(key) ? key : null;
 
-    /// <summary>The drawings, by key. Their words stand beside them, not in them: those change with the language, the drawing does not.</summary>
+    /// <summary>The drawings with their words, by key.</summary>
     public IReadOnlyList<BundleFigure> In(CultureInfo language)
     {
         if (!IsAny) return [];
         var box = new FigureOptions(PostureFigure.SharedView(_settled.Values), BoxMm, BoxMm);
         box = box with { StatureMm = PostureFigure.FittingMm([.. _settled.Values], box) };
-        return [.. _settled.Select(p => new BundleFigure(p.Key, SvgWriter.Write(PostureFigure.Of(p.Value, box, "").Scene), PostureDescription.Of(p.Value, language)))];
+        return [.. _settled.Keys.Select(key => new BundleFigure(key, BundleDrawings.Draw(key, box), BundleDrawings.Describe(key, language)))];
     }
 
     /// <summary>Their words in a language, by key.</summary>
     public IReadOnlyDictionary<string, string> Descriptions(CultureInfo language) =>
-        _settled.ToDictionary(p => p.Key, p => PostureDescription.Of(p.Value, language), StringComparer.Ordinal);
+        _settled.Keys.ToDictionary(key => key, key => BundleDrawings.Describe(key, language), StringComparer.Ordinal);
 }
