@@ -23,7 +23,7 @@ const overS = 20;
 
 /** The projector page: the tasks, cues and figures for the whole class. It knows no pupil, so it can show none. Stop and the end of the lesson lie over it as over every face. */
 export function BoardFace({ floor, join }: BoardFaceProps) {
-  const shown = useMemo(() => join ?? joinInLink(location.hash, location.origin, serverTimeMs()), [join]);
+  const shown = useMemo(() => join ?? joinInLink(location.hash, location.origin), [join]);
   const [fixedAt, setFixedAt] = useState<number | undefined>();
   const [startMs, setStartMs] = useState(() => Date.now());
   const [nowMs, setNowMs] = useState(() => Date.now());
