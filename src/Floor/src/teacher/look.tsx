@@ -42,7 +42,7 @@ export const looks = {
   pupil: face(middleOfLesson, pupil(4)),
   form: face(middleOfLesson, pupil(4), press("[data-topic=decision]")),
   saved: face(middleOfLesson, pupil(4), press("[data-topic=decision]", "[data-form=asked]")),
-  savedOnTiles: face(middleOfLesson, pupil(4), press("[data-topic=cue]", "[data-form=asked]", ".sheet-top .button", ".tab-key")),
+  savedOnTiles: face(middleOfLesson, undefined, press(".tile", "[data-topic=cue]", "[data-form=asked]", ".pad-done .main")),
   ticks: face(middleOfLesson, pupil(12), press(".told .link")),
   check: face(middleOfLesson, pupil(12, "check")),
   checked: face(middleOfLesson, pupil(12, "check"), (page) => {
