@@ -23,10 +23,11 @@ const overS = 20;
 
 /** The projector page: the tasks, cues and figures for the whole class. It knows no pupil, so it can show none. Stop and the end of the lesson lie over it as over every face. */
 export function BoardFace({ floor, join }: BoardFaceProps) {
-  const shown = useMemo(() => join ?? joinInLink(location.hash, location.origin, serverTimeMs()), [join]);
+  const shown = useMemo(() => join ?? joinInLink(location.hash, location.origin), [join]);
   const [fixedAt, setFixedAt] = useState<number | undefined>();
   const [startMs, setStartMs] = useState(() => Date.now());
   const [nowMs, setNowMs] = useState(() => Date.now());
+  const [size, setSize] = useState(() => `${innerWidth}x${innerHeight}`);
   const state = floor.state.value;
   const bundle = readable(floor.bundle.value, language.value);
   const count = bundle.tasks.length;
@@ -39,7 +40,12 @@ export function BoardFace({ floor, join }: BoardFaceProps) {
   };
   useEffect(() => {
     const tick = setInterval(() => setNowMs(Date.now()), 250);
-    return () => clearInterval(tick);
+    const resize = () => setSize(`${innerWidth}x${innerHeight}`);
+    addEventListener("resize", resize);
+    return () => {
+      clearInterval(tick);
+      removeEventListener("resize", resize);
+    };
   }, []);
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
@@ -62,7 +68,7 @@ export function BoardFace({ floor, join }: BoardFaceProps) {
 
   return (
     <main class="board" data-joining={isJoining ? "" : undefined} data-counting={isCounting ? "" : undefined}>
-      {task ? <BoardTask key={task.taskId} task={task} figures={bundle.figures} /> : <p class="board-end">{say("BoardNoTask")}</p>}
+      {task ? <BoardTask key={task.taskId} task={task} figures={bundle.figures} room={`${isCounting} ${isJoining} ${size}`} sinceS={(nowMs - startMs) / 1000} /> : <p class="board-end">{say("BoardNoTask")}</p>}
       {(isCounting || isJoining) && (
         <aside class="board-side">
           {isCounting && (
