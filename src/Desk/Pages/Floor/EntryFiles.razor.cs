@@ -18,6 +18,7 @@ public partial class EntryFiles
 
     private IReadOnlyList<EntryReading>? _readings;
     private bool _isReading;
+    private int _round;
     private int? _takenCount;
     private string? _failure;
 
@@ -76,7 +77,14 @@ public partial class EntryFiles
         var entries = _readings!.SelectMany(r => r.Entries).ToList();
         _failure = await Desk.TryAsync(async () => _takenCount = (await Desk.Store.AppendEntriesAsync(Desk.SchoolId, entries)).AddedIds.Count);
         if (_failure is not null) return;
-        _readings = null;
+        Forget();
         await OnTaken.InvokeAsync();
+    }
+
+    // A browser says nothing when the file that is chosen is the one that was chosen before: each round has a field of its own.
+    private void Forget()
+    {
+        _readings = null;
+        _round++;
     }
 }

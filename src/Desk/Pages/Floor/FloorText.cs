@@ -11,6 +11,10 @@ public static class FloorText
     // A device speaks at least every 15 seconds; one that was missed twice is away.
     private static readonly TimeSpan Here = TimeSpan.FromSeconds(40);
 
+    /// <summary>What a device is called; one that has its number only is called by that.</summary>
+    /// <param name="device">The device.</param>
+    public static string Name(DeviceSeen device) => device.Name.All(char.IsAsciiDigit) ? Say("DeviceNumber", device.Name) : device.Name;
+
     /// <summary>When a device last spoke, in words.</summary>
     /// <param name="device">The device.</param>
     /// <param name="now">The time now, UTC.</param>
@@ -39,7 +43,7 @@ public static class FloorText
     public static string? Unsent(IReadOnlyList<DeviceSeen> devices)
     {
         var holding = devices.Where(d => d.UnsentCount > 0).ToList();
-        return holding.Count == 0 ? null : SayCount("StillUnsent", holding.Sum(d => d.UnsentCount), string.Join(", ", holding.Select(d => Say("UnsentOn", d.Name, d.UnsentCount))));
+        return holding.Count == 0 ? null : SayCount("StillUnsent", holding.Sum(d => d.UnsentCount), string.Join(", ", holding.Select(d => Say("UnsentOn", Name(d), d.UnsentCount))));
     }
 
     /// <summary>Why the floor did not do what was asked, as a sentence.</summary>

@@ -6,12 +6,14 @@ import { say } from "../words/say";
 import { ago, count, kindText } from "./teacherWords";
 import type { Teaching } from "./teaching";
 
+const kinds: readonly DeviceSeen["kind"][] = ["pupil", "pair", "station", "board", "teacher"];
+
 /** Every device of the lesson: whom it serves, when it last spoke, what it still holds; lock, rename, free. */
 export function DevicesTab({ teaching }: { readonly teaching: Teaching }) {
   const { devices, delivery } = teaching.floor;
   const { refused, unsentCount } = delivery.value;
   const [openId, setOpenId] = useState<string | undefined>();
-  const shown = [...devices.value].sort((a, b) => Number(a.hasLeft) - Number(b.hasLeft) || a.name.localeCompare(b.name, undefined, { numeric: true }));
+  const shown = [...devices.value].sort((a, b) => Number(a.hasLeft) - Number(b.hasLeft) || kinds.indexOf(a.kind) - kinds.indexOf(b.kind) || a.name.localeCompare(b.name, undefined, { numeric: true }));
   return (
     <section class="tab" aria-label={say("TeacherTabDevices")}>
       <h1 class="tab-head">
@@ -47,16 +49,16 @@ interface DeviceProps {
 function Device({ teaching, device, isOpen, onOpen }: DeviceProps) {
   const [name, setName] = useState(device.name);
   const who = device.pupilIds.map((id) => teaching.labelOf(id)).join(", ");
-  const nowMs = teaching.calmNowMs.value + teaching.aheadMs.value;
+  const nowMs = teaching.calmServerMs.value;
   const seen = device.hasLeft ? say("TeacherDeviceLeft") : device.seenAt === undefined ? say("TeacherDeviceNotHeard") : say("TeacherDeviceHeard", ago(Date.parse(device.seenAt), nowMs));
   const order = (change: { name?: string; isLocked?: boolean; isFreed?: boolean }) => teaching.orderDevice(device.deviceId, change);
   return (
     <li class="device" data-left={device.hasLeft ? "" : undefined}>
       <button type="button" class="device-head" aria-expanded={isOpen} disabled={device.hasLeft} onClick={onOpen}>
         <span class="device-name">{device.name}</span>
-        <span class="device-who">{who || kindText(device.kind)}</span>
         <span class="device-unsent">{device.unsentCount > 0 && <strong>{say("TeacherUnsentShort", device.unsentCount)}</strong>}</span>
         <span class="device-seen">
+          <span class="device-who">{who || kindText(device.kind)} · </span>
           {device.isLocked && <strong>{say("TeacherLocked")} · </strong>}
           {seen}
         </span>

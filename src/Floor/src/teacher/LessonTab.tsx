@@ -1,6 +1,5 @@
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
-import type { JoinShown } from "../board/boardLink";
 import { clockText, countdownLeftS } from "../board/serverClock";
 import { Button } from "../ui/Button";
 import { Dialog } from "../ui/Dialog";
@@ -13,17 +12,18 @@ const presetsS = [30, 60, 120, 300];
 
 export interface LessonTabProps {
   readonly teaching: Teaching;
-  readonly join: JoinShown | undefined;
+  /** Whether there is a code to show, or a way to get one. */
+  readonly hasCode: boolean;
   /** Where entries come in by file or by a chain of codes. */
   readonly inbox?: ComponentChildren;
   readonly settings?: ComponentChildren;
 }
 
 /** What the teacher does with the lesson as a whole. Orders go over the network and say so where there is none. */
-export function LessonTab({ teaching, join, inbox, settings }: LessonTabProps) {
+export function LessonTab({ teaching, hasCode, inbox, settings }: LessonTabProps) {
   const [isEnding, setEnding] = useState(false);
   const { state, delivery } = teaching.floor;
-  const leftS = countdownLeftS(state.value, teaching.aheadMs.value, teaching.nowMs.value);
+  const leftS = countdownLeftS(state.value, teaching.serverMs.value);
   const isClosed = state.value.closedAt !== undefined;
   return (
     <section class="tab" aria-label={say("TeacherTabLesson")}>
@@ -51,7 +51,7 @@ export function LessonTab({ teaching, join, inbox, settings }: LessonTabProps) {
 
       <section class="stack-s">
         <h2>{say("TeacherJoin")}</h2>
-        {join ? (
+        {hasCode ? (
           <Button onPress={() => teaching.open({ tab: "lesson", over: "code" })}>{say("TeacherShowCode")}</Button>
         ) : (
           <p class="muted">{say("TeacherNoCode")}</p>

@@ -69,7 +69,7 @@ function Looking({ teaching, place, cues }: { readonly teaching: Teaching; reado
           <legend>{cue}</legend>
           <div class="sight-keys">
             {sights.map(([sight, word]) => (
-              <label key={sight} class="sight-key" data-chosen={seen[i] === sight ? "" : undefined}>
+              <label key={sight} class="sight-key" data-sight={sight} data-chosen={seen[i] === sight ? "" : undefined}>
                 <input type="radio" name={`cue-${i}`} checked={seen[i] === sight} onChange={() => setSeen(seen.map((s, j) => (j === i ? sight : s)))} />
                 {sight !== "notSeen" && <Mark name={sight === "met" ? "check" : "minus"} />}
                 <span>{say(word)}</span>
@@ -87,7 +87,7 @@ function Looking({ teaching, place, cues }: { readonly teaching: Teaching; reado
 
 function BothViews({ cues, pairs }: { readonly cues: readonly string[]; readonly pairs: readonly CuePair[] }) {
   const { bothCount, sameCount } = agreement(pairs);
-  const word = (isMet: boolean | undefined, no: WordKey, none: WordKey) => (isMet === undefined ? say(none) : say(isMet ? "TeacherCueMet" : no));
+  const word = (isMet: boolean | undefined, yes: WordKey, no: WordKey, none: WordKey) => say(isMet === undefined ? none : isMet ? yes : no);
   return (
     <>
       <p class="lead">{bothCount === 0 ? say("TeacherCheckAlone") : say("TeacherCheckSame", sameCount, bothCount)}</p>
@@ -103,8 +103,8 @@ function BothViews({ cues, pairs }: { readonly cues: readonly string[]; readonly
           {pairs.map((p) => (
             <tr key={p.cueNumber} class={p.isMet !== undefined && p.isTicked !== undefined && p.isMet !== p.isTicked ? "differ" : undefined}>
               <th scope="row">{cues[p.cueNumber - 1]}</th>
-              <td>{p.isMet !== undefined && <Mark name={p.isMet ? "check" : "minus"} />}{word(p.isMet, "TeacherCueNotMet", "TeacherCueNotSeen")}</td>
-              <td>{p.isTicked !== undefined && <Mark name={p.isTicked ? "check" : "minus"} />}{word(p.isTicked, "TeacherTickOpen", "TeacherTickNone")}</td>
+              <td>{p.isMet !== undefined && <Mark name={p.isMet ? "check" : "minus"} />}{word(p.isMet, "TeacherCueMet", "TeacherCueNotMet", "TeacherCueNotSeen")}</td>
+              <td>{p.isTicked !== undefined && <Mark name={p.isTicked ? "check" : "minus"} />}{word(p.isTicked, "TeacherTicked", "TeacherTickOpen", "TeacherTickNone")}</td>
             </tr>
           ))}
         </tbody>

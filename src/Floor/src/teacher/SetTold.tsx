@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import type { BundleTask, NextLevel } from "../contracts";
-import { doseText } from "../board/doseText";
+import { doseWords, numberWords } from "../ui/doseWords";
 import { Mark } from "../ui/Mark";
 import { say, type WordKey } from "../words/say";
 import { cuePairs } from "./sampleCheck";
@@ -32,20 +32,20 @@ export function SetTold({ teaching, pupilId, set, tasks }: SetToldProps) {
   return (
     <div class="told">
       <h3>{say("TeacherSetHead", task?.name ?? "", set.setNumber)}</h3>
-      <p>{set.levelId === undefined ? say("TeacherNoChoice") : level ? `${level.name} · ${doseText(level)}` : say("TeacherLevelUnknown")}</p>
+      <p>{set.levelId === undefined ? say("TeacherNoChoice") : level ? `${level.name} · ${doseWords(level)}` : say("TeacherLevelUnknown")}</p>
       <p>
         {set.predictedCount !== undefined && say("TeacherPredictedCount", set.predictedCount)}
-        {set.predictedS !== undefined && say("TeacherPredictedS", set.predictedS)}
+        {set.predictedS !== undefined && say("TeacherPredictedS", numberWords(set.predictedS))}
         {set.predictedCount === undefined && set.predictedS === undefined && say("TeacherPredictedNone")}{" "}
         <strong>{set.trials.length === 0 ? say("TeacherNoTryYet") : say("TeacherHeldOf", heldCount, set.trials.length)}</strong>
-        {times.length > 0 && <> {say("TeacherBestS", Math.max(...times.map((t) => t.heldS!)))}</>}
+        {times.length > 0 && <> {say("TeacherBestS", numberWords(Math.max(...times.map((t) => t.heldS!))))}</>}
       </p>
       {set.trials.length > 0 && (
         <p class="tries" aria-hidden="true">
           {set.trials.map((t) => (
             <span key={t.trialNumber} class={t.isSuccess ? "try held" : "try"}>
               <Mark name={t.isSuccess ? "check" : "minus"} />
-              {t.heldS !== undefined && <small>{t.heldS} s</small>}
+              {t.heldS !== undefined && <small>{numberWords(t.heldS)} s</small>}
             </span>
           ))}
         </p>

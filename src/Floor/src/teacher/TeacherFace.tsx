@@ -26,6 +26,7 @@ export interface TeacherFaceProps {
   readonly floor: Floor;
   /** What the class joins with; without it the code in the page's own link, as long as it was said to hold. */
   readonly join?: ReadonlySignal<JoinShown | undefined>;
+  /** Asks the server for a new code, which takes the old one's place in `join`; none where this device cannot. */
   readonly onRenewCode?: () => Promise<void>;
   /** Where entries come in by file or by a chain of codes. */
   readonly inbox?: ComponentChildren;
@@ -45,7 +46,7 @@ export function TeacherFace({ floor, join, onRenewCode, inbox, settings }: Teach
   const linked = useMemo(() => joinInLink(location.hash, location.origin), []);
   useEffect(() => teaching.start(), [teaching]);
   const route = teaching.route.value;
-  const shownJoin = join ? join.value : linked;
+  const shownJoin = join?.value ?? linked;
 
   return (
     <div class="teacher" data-tab={route.tab}>
@@ -63,7 +64,7 @@ export function TeacherFace({ floor, join, onRenewCode, inbox, settings }: Teach
         ) : route.over === "scan" ? (
           <ScanSheet teaching={teaching} />
         ) : route.over === "code" ? (
-          <CodeSheet teaching={teaching} join={shownJoin} onRenewCode={onRenewCode} />
+          <CodeSheet teaching={teaching} join={shownJoin} onRenew={onRenewCode} />
         ) : route.pupilId !== undefined ? (
           <PupilSheet key={route.pupilId} teaching={teaching} pupilId={route.pupilId} />
         ) : route.tab === "clock" ? (
@@ -71,7 +72,7 @@ export function TeacherFace({ floor, join, onRenewCode, inbox, settings }: Teach
         ) : route.tab === "devices" ? (
           <DevicesTab teaching={teaching} />
         ) : route.tab === "lesson" ? (
-          <LessonTab teaching={teaching} join={shownJoin} inbox={inbox} settings={settings} />
+          <LessonTab teaching={teaching} hasCode={shownJoin !== undefined || onRenewCode !== undefined} inbox={inbox} settings={settings} />
         ) : (
           <ClassTiles teaching={teaching} />
         )}

@@ -30,10 +30,10 @@ export function Tile({ teaching, pupilId, isRegister }: TileProps) {
   const bundle = floor.bundle.value;
   const taskAt = place ? bundle.tasks.findIndex((t) => t.taskId === place.taskId) : -1;
   const device = teaching.deviceByPupil.value.get(pupilId);
-  const isQuiet = !device?.seenAt || nowMs + teaching.aheadMs.value - Date.parse(device.seenAt) > quietS * 1000;
+  const isQuiet = !device?.seenAt || teaching.calmServerMs.value - Date.parse(device.seenAt) > quietS * 1000;
 
+  // The signs in words; the name stands before them.
   const words = [
-    label,
     isAbsent ? say("TeacherAbsent") : lastAtMs === undefined ? say("TeacherNotSeenYet") : say("TeacherSeenTimes", visitCount, ago(lastAtMs, nowMs)),
     isUnsafe && say("TeacherSafetyShort"),
     isAsked && say("TeacherHasQuestion"),
@@ -48,16 +48,17 @@ export function Tile({ teaching, pupilId, isRegister }: TileProps) {
       : teaching.open({ tab: "class", pupilId });
 
   return (
-    <button type="button" class={looks} data-pupil={pupilId} aria-label={words.join(". ")} aria-pressed={isRegister ? isAbsent : undefined} onClick={press}>
+    <button type="button" class={looks} data-pupil={pupilId} aria-pressed={isRegister ? isAbsent : undefined} onClick={press}>
       <span class="tile-name">{label}</span>
-      <span class="tile-signs">
+      <span class="unseen">{words.join(". ")}</span>
+      <span class="tile-signs" aria-hidden="true">
         {isUnsafe && <Mark name="caution" />}
-        {isAsked && <span class="tile-ask">?</span>}
-        {device && <span class={isQuiet ? "tile-device quiet" : "tile-device"} />}
+        {isAsked && !isRegister && <span class="tile-ask">?</span>}
+        {device && !isRegister && <span class={isQuiet ? "tile-device quiet" : "tile-device"} />}
       </span>
-      <span class="tile-seen">{isAbsent ? say("TeacherAbsent") : seenShort}</span>
-      {place && !isAbsent && (
-        <span class="tile-place">
+      <span class="tile-seen" aria-hidden="true">{isAbsent ? say("TeacherAbsent") : isRegister ? say("TeacherHere") : seenShort}</span>
+      {place && !isAbsent && !isRegister && (
+        <span class="tile-place" aria-hidden="true">
           {bundle.tasks.length > 1 && taskLetter(taskAt)}
           {place.setNumber}
           {bundle.trialCount > mostDots ? (

@@ -1,8 +1,9 @@
-import { computed, effect, signal, untracked } from "@preact/signals";
+import { computed, signal } from "@preact/signals";
 import type { BundlePupil, DeviceOrder, DeviceSeen, EntryFact, LessonOrder, LiveQuestion } from "../contracts";
 import type { About, Floor } from "../lesson/floor";
 import { current } from "../lesson/log";
-import { serverAheadMs } from "../board/serverClock";
+import { serverTimeMs } from "../sync/clock";
+import { problemText } from "../sync/problem";
 import { say, type WordKey } from "../words/say";
 import { absentIn, presentCount } from "./attendance";
 import { breachesIn, unsafePupils } from "./breaches";
@@ -73,8 +74,9 @@ export class Teaching {
     const others = this.floor.devices.value.filter((d) => !(d.kind === "teacher" && d.name === own));
     return others.reduce((sum, d) => sum + d.unsentCount, this.floor.delivery.value.unsentCount);
   });
-  /** How far the server's clock is ahead; it moves when the state is heard. */
-  readonly aheadMs = signal(0);
+  /** What the server's clock shows, as far as known: devices and countdowns are told by it. */
+  readonly serverMs = computed(() => serverTimeMs(this.nowMs.value));
+  readonly calmServerMs = computed(() => serverTimeMs(this.calmNowMs.value));
 
   readonly ticksSeen: TicksSeen;
   private readonly settled = signal<readonly string[]>([]);
@@ -86,7 +88,6 @@ export class Teaching {
   constructor(readonly floor: Floor) {
     this.ticksSeen = new TicksSeen(floor.bundle.peek().lessonId, typeof sessionStorage === "undefined" ? undefined : sessionStorage);
     this.settle();
-    this.hearState(floor.delivery.peek().lastAnswerAt);
   }
 
   /** Puts the tiles in order anew: when the teacher comes back to them, or asks for it. */
@@ -94,27 +95,16 @@ export class Teaching {
     this.settled.value = this.fresh.peek();
   }
 
-  hearState(heardAtMs: number | undefined): void {
-    this.aheadMs.value = serverAheadMs(this.floor.state.peek(), heardAtMs);
-  }
-
-  /** Runs the clock, hears the state and the way back; answers how to stop. */
+  /** Runs the clock and hears the way back; answers how to stop. */
   start(): () => void {
     const tick = setInterval(() => {
       this.nowMs.value = Date.now();
       if ((this.done.peek()?.untilMs ?? Infinity) <= this.nowMs.value) this.done.value = undefined;
     }, 1000);
-    let isFirst = true;
-    const stopHearing = effect(() => {
-      void this.floor.state.value;
-      if (!isFirst) untracked(() => this.hearState(Date.now()));
-      isFirst = false;
-    });
     const back = (event: PopStateEvent) => this.show((event.state as { teacherRoute?: Route } | null)?.teacherRoute ?? { tab: "class" });
     addEventListener("popstate", back);
     return () => {
       clearInterval(tick);
-      stopHearing();
       removeEventListener("popstate", back);
     };
   }
@@ -157,7 +147,7 @@ export class Teaching {
       this.problem.value = undefined;
       return true;
     } catch (problem) {
-      this.problem.value = `${say(failed)} ${problem instanceof Error ? problem.message : ""}`.trim();
+      this.problem.value = `${say(failed)} ${problemText(problem)}`;
       return false;
     }
   }

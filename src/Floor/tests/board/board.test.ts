@@ -1,26 +1,17 @@
 import { describe, expect, it } from "vitest";
-import type { FloorState } from "../../src/contracts";
 import { joinInLink } from "../../src/board/boardLink";
 import { taskShown, turnS } from "../../src/board/boardTurn";
-import { clockText, countdownLeftS, serverAheadMs } from "../../src/board/serverClock";
-
-const state = (countdownUntil?: string) => ({ serverNow: "2026-03-02T09:00:00Z", ...(countdownUntil && { countdownUntil }) }) as FloorState;
+import { boardKey } from "../../src/board/boardKeys";
+import { clockText, countdownLeftS } from "../../src/board/serverClock";
 
 describe("countdownLeftS", () => {
-  const heardAtMs = Date.parse("2026-03-02T08:57:00Z");
-  it("goes by the server's clock where this one is wrong", () => {
-    const until = state("2026-03-02T09:01:00Z");
-    const ahead = serverAheadMs(until, heardAtMs);
-    expect(ahead).toBe(180_000);
-    expect(countdownLeftS(until, ahead, heardAtMs)).toBe(60);
-    expect(countdownLeftS(until, ahead, heardAtMs + 50_500)).toBe(10);
-    expect(countdownLeftS(until, ahead, heardAtMs + 70_000)).toBe(0);
+  const startMs = Date.parse("2026-03-02T09:00:00Z");
+  it("counts to the nearest second, and stays at 0", () => {
+    const until = { countdownUntil: "2026-03-02T09:01:00Z" };
+    expect([-400, 0, 49_999, 50_400, 59_400, 60_000, 70_000].map((ms) => countdownLeftS(until, startMs + ms))).toEqual([60, 60, 10, 10, 1, 0, 0]);
   });
   it("is none where none runs", () => {
-    expect(countdownLeftS(state(), 0, heardAtMs)).toBeUndefined();
-  });
-  it("takes the clocks to agree where nothing was heard", () => {
-    expect(serverAheadMs(state(), undefined)).toBe(0);
+    expect(countdownLeftS({}, startMs)).toBeUndefined();
   });
 });
 
@@ -42,15 +33,26 @@ describe("taskShown", () => {
 
 describe("joinInLink", () => {
   it("reads the code and until when it holds", () => {
-    expect(joinInLink("#ticket=x%2By&code=H7KM3P&until=2026-03-02T10:00:00Z", "http://gym:5080")).toEqual({
+    expect(joinInLink("#ticket=x%2By&code=H7KM3P&until=2026-03-02T10:00:00Z", "http://gym:5080", 0)).toEqual({
       code: "H7KM3P",
       url: "http://gym:5080/floor/#join=H7KM3P",
       untilMs: Date.parse("2026-03-02T10:00:00Z"),
     });
   });
-  it("shows no code that may be dead", () => {
-    expect(joinInLink("#ticket=x&code=H7KM3P", "http://gym")).toBeUndefined();
-    expect(joinInLink("#ticket=x&until=2026-03-02T10:00:00Z", "http://gym")).toBeUndefined();
-    expect(joinInLink("", "http://gym")).toBeUndefined();
+  it("believes a link that does not say so for half an hour", () => {
+    expect(joinInLink("#code=H7KM3P", "http://gym", 1000)?.untilMs).toBe(1000 + 1_800_000);
+    expect(joinInLink("#code=H7KM3P&until=soon", "http://gym", 1000)?.untilMs).toBe(1000 + 1_800_000);
+  });
+  it("shows nothing without a code", () => {
+    expect(joinInLink("#ticket=x&until=2026-03-02T10:00:00Z", "http://gym", 0)).toBeUndefined();
+    expect(joinInLink("", "http://gym", 0)).toBeUndefined();
+  });
+});
+
+describe("boardKey", () => {
+  it("fixes by number, goes on and back around the ends, and lets go", () => {
+    expect(["1", "2", "3", "ArrowRight", "ArrowLeft", " ", "0", "Escape", "x"].map((key) => boardKey(key, 2, 1))).toEqual([0, 1, undefined, 0, 0, "turns", "turns", "turns", undefined]);
+    expect(boardKey("ArrowLeft", 3, 0)).toBe(2);
+    expect(boardKey("ArrowRight", 0, 0)).toBeUndefined();
   });
 });

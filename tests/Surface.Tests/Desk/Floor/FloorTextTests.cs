@@ -52,6 +52,11 @@ public sealed class FloorTextTests
             FloorText.Unsent([Device() with { Name = "Tablet 2", UnsentCount = 1 }, Device() with { Name = "Tablet 3", UnsentCount = 4 }]));
     }
 
+    [Theory]
+    [InlineData("3", "Device 3")]
+    [InlineData("Blue mat", "Blue mat")]
+    public void Name_ANumberAlone_SaysOfWhat(string name, string said) => Assert.Equal(said, FloorText.Name(Device() with { Name = name }));
+
     [Fact]
     public void Refused_EveryKind_HasWords() => Assert.All(Enum.GetValues<FloorProblemKind>(), kind => Assert.NotEmpty(FloorText.Refused(kind)));
 
