@@ -9,6 +9,7 @@ import { Api } from "../sync/api";
 import { clockOffsetMs, recallClock } from "../sync/clock";
 import type { Line } from "../sync/line";
 import { Problem } from "../sync/problem";
+import { fetchAhead } from "./ahead";
 import { readBundleFile } from "./bundleFile";
 import { isWholeCode, linkOf, restOf, type JoinLink } from "./link";
 import { loadWords } from "../words/say";
@@ -286,6 +287,7 @@ export class Session {
     this.shown.value = face;
     this.stage.value = "lesson";
     void startWorker();
+    void fetchAhead(this.face);
     if (lesson.token === undefined) return;
     this.line = new Line(keep, floor, api, { onTokenInvalid: () => (this.mustRejoin.value = true), onState: (state) => this.heard(state) }, bundle.tag);
     this.line.start();
