@@ -76,7 +76,7 @@ export class Session {
     if (this.link.value) history.replaceState(null, "", location.pathname + restOf(location.hash));
     const lessons = await this.keep.lessons();
     const open = lessons.find((l) => l.isOpen && l.face === this.face);
-    if (this.link.value) await this.follow(this.link.value, open);
+    if (this.link.value) await this.follow(open);
     else if (open) await this.enter(open);
     else this.stage.value = "start";
     if (this.stage.value === "opening") this.stage.value = open ? "lesson" : "start";
@@ -218,10 +218,12 @@ export class Session {
     await this.busy(async () => {
       const { lesson, bundle } = readBundleFile(await file.text(), this.face);
       const known = (await this.keep!.lessons()).find((l) => l.key === lesson.key);
-      await this.keep!.saveLesson({ ...lesson, ...(known?.token && { token: known.token }) });
-      await this.keep!.saveBundle({ lessonKey: lesson.key, bundle });
+      // The same file once more: what the device has been given since stays.
+      const opened = known?.token !== undefined ? { ...lesson, token: known.token } : lesson;
+      await this.keep!.saveLesson(opened);
+      await this.keep!.saveBundle({ lessonKey: opened.key, bundle });
       this.closeFloor();
-      await this.enter(lesson);
+      await this.enter(opened);
     });
   }
 
@@ -230,7 +232,8 @@ export class Session {
     return this.keep!.waiting(lessonKey);
   }
 
-  private async follow(link: JoinLink, open: KeptLesson | undefined): Promise<void> {
+  /** Goes where the link leads: a pupil says first what the device is for. */
+  private async follow(open: KeptLesson | undefined): Promise<void> {
     this.prepare();
     if (this.face === "pupil") {
       this.lesson.value = open;
@@ -240,7 +243,6 @@ export class Session {
     await this.join(this.face);
     // A link that does not hold any more is no reason to lose sight of the lesson that is open.
     if (this.stage.value !== "lesson" && open) await this.enter(open);
-    void link;
   }
 
   private async asked(kind: FloorDeviceKind, link: JoinLink, before: KeptLesson | undefined): Promise<JoinAnswer & { deviceId: string }> {
