@@ -30,7 +30,7 @@ export function Frame({ session, floor, children }: { readonly session: Session;
       {session.face === "pupil" && <StatusLine session={session} floor={floor} />}
       {session.mustRejoin.value && (
         <Banner kind="caution" isNews>
-          <p>{say("SyncTokenInvalid")}</p>
+          <p>{say(session.face === "pupil" ? "SyncTokenInvalid" : "JoinTicketInvalid")}</p>
           {session.face === "pupil" && <Button onPress={() => session.rejoin()}>{say("JoinRepeatCode")}</Button>}
         </Banner>
       )}

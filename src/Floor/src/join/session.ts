@@ -9,6 +9,7 @@ import { Api } from "../sync/api";
 import { clockOffsetMs, recallClock } from "../sync/clock";
 import type { Line } from "../sync/line";
 import { Problem } from "../sync/problem";
+import { fetchAhead } from "./ahead";
 import { readBundleFile } from "./bundleFile";
 import { isWholeCode, linkOf, restOf, type JoinLink } from "./link";
 import { loadWords } from "../words/say";
@@ -271,12 +272,13 @@ export class Session {
     const keep = this.keep!;
     const bundle = await keep.bundle(lesson.key);
     this.lesson.value = lesson;
-    if (!bundle) {
-      // Joined, and the battery died before a name was picked.
-      if (lesson.kind === "pupil" || lesson.kind === "pair") this.stage.value = "pick";
-      else await this.claimNow([]);
+    const picks = lesson.kind === "pupil" || lesson.kind === "pair";
+    // Joined, or freed, and the battery died before a name was picked.
+    if (picks && (!bundle || lesson.state.pupilIds.length === 0)) {
+      this.stage.value = "pick";
       return;
     }
+    if (!bundle) return this.claimNow([]);
     recallClock(lesson.clockOffsetMs);
     const api = new Api(lesson.token);
     const [{ KeptFloor, Line }, face] = await Promise.all([loadEngine(), loadFace(this.face)]);
@@ -285,6 +287,7 @@ export class Session {
     this.shown.value = face;
     this.stage.value = "lesson";
     void startWorker();
+    void fetchAhead(this.face);
     if (lesson.token === undefined) return;
     this.line = new Line(keep, floor, api, { onTokenInvalid: () => (this.mustRejoin.value = true), onState: (state) => this.heard(state) }, bundle.tag);
     this.line.start();
