@@ -15,33 +15,26 @@ export function MyPage({ view }: { readonly view: PupilView }) {
   const written = sheet.tasks.filter((t) => t.sets.some(isWritten));
   const isFinished = sheet.tasks.every((t) => t.step.kind === "finished");
   const isShared = bundle.kind === "pair" || bundle.kind === "station";
+  const foot = isShared && (isFinished || isOver) ? (
+    <Button kind="main" isLarge onPress={() => session.handOver(undefined)}>
+      {say("PupilNextPupil")}
+    </Button>
+  ) : !isFinished && !isOver ? (
+    <Button kind="main" isLarge mark="back" onPress={() => void (session.isMine.value = false)}>
+      {say("UiBack")}
+    </Button>
+  ) : onLeave ? (
+    <Button kind="quiet" onPress={onLeave}>
+      {say("PupilLeave")}
+    </Button>
+  ) : null;
   return (
     <SheetPage
       view={view}
       title={say("PupilMine")}
       above={bundle.sheetTitle}
       step="mine"
-      foot={
-        <>
-          {onLeave && isFinished && !isShared && (
-            <Button kind="quiet" onPress={onLeave}>
-              {say("PupilLeave")}
-            </Button>
-          )}
-          {isShared && (isFinished || isOver) ? (
-            <Button kind="main" isLarge onPress={() => session.handOver(undefined)}>
-              {say("PupilNextPupil")}
-            </Button>
-          ) : (
-            !isFinished &&
-            !isOver && (
-              <Button kind="main" isLarge mark="back" onPress={() => void (session.isMine.value = false)}>
-                {say("UiBack")}
-              </Button>
-            )
-          )}
-        </>
-      }
+      foot={foot}
     >
       {written.length === 0 && <p>{say("PupilMineEmpty")}</p>}
       {written.map((t) => (
