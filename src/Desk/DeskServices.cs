@@ -23,6 +23,7 @@ public static class DeskServices
         services.AddSingleton<ReadingsShelf>();
         services.AddSingleton<PileShelf>();
         services.AddSingleton<FloorTickets>();
+        services.AddSingleton<DeskKeys>();
         services.AddScoped<DeskSchool>();
         services.AddHttpContextAccessor();
         services.AddRazorComponents().AddInteractiveServerComponents(options =>

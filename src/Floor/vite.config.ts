@@ -29,9 +29,11 @@ export default defineConfig({
     target: ["chrome87", "safari14", "firefox85"],
     assetsInlineLimit: 0,
     reportCompressedSize: false,
-    modulePreload: false,
+    // The first page asks for its parts in one round; later parts ask for their own.
+    modulePreload: { polyfill: false, resolveDependencies: (_, parts, { hostType }) => (hostType === "html" ? parts : []) },
   },
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
-  test: { setupFiles: ["tests/words.ts"] },
+  // A law over thousands of rounds takes as long as the machine needs.
+  test: { setupFiles: ["tests/words.ts"], testTimeout: 180_000 },
   server: { proxy: { "/sync": "http://127.0.0.1:5080" } },
 });

@@ -1,4 +1,6 @@
 import type { ComponentChildren, ComponentType } from "preact";
+import type { ReadonlySignal } from "@preact/signals";
+import type { JoinShown } from "./board/boardLink";
 import type { Floor } from "./lesson/floor";
 import { loadWords } from "./words/say";
 
@@ -11,6 +13,9 @@ export type Face = ComponentType<{
   /** The teacher's: where entries come in by file or by a chain of codes. */
   readonly inbox?: ComponentChildren;
   readonly settings?: ComponentChildren;
+  /** What the class joins with, once this device has had a new code made. */
+  readonly join?: ReadonlySignal<JoinShown | undefined>;
+  readonly onRenewCode?: () => Promise<void>;
 }>;
 
 /** The face an address asks for. */

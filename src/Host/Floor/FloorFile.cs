@@ -44,8 +44,6 @@ internal sealed class FloorFile
         // A name with a hash in it never holds anything else; all other names are asked again, so that a new version is seen.
         headers.CacheControl = isHashed ? "public, max-age=31536000, immutable" : "no-cache";
         headers.Vary = "Accept-Encoding";
-        // The teacher's phone reads codes off a screen with its camera; no other page asks for it.
-        headers["Permissions-Policy"] = "camera=(self), microphone=(), geolocation=()";
         var accepted = http.Request.GetTypedHeaders().AcceptEncoding;
         var (coding, bytes) = packed.Where(p => accepted.Any(a => a.Quality is not 0 && a.Value.Equals(p.Coding, StringComparison.OrdinalIgnoreCase)))
             .FirstOrDefault((Coding: "", Bytes: plain));

@@ -43,13 +43,15 @@ internal static class LessonPrint
     }
 
     /// <summary>A name for the file that says what is in it, in letters every file system takes.</summary>
-    public static string FileName(LessonRecord record, PrintKind kind)
+    public static string FileName(LessonRecord record, PrintKind kind) => FileName(record, HostWords.Say("FileOf" + kind)) + ".pdf";
+
+    /// <summary>The name of a file about a lesson, without its end: class, day, what it is. No pupil's name.</summary>
+    public static string FileName(LessonRecord record, string what)
     {
         var name = new StringBuilder();
         foreach (var c in record.Class.Name.Normalize(NormalizationForm.FormKC))
             name.Append(char.IsLetterOrDigit(c) ? c : '-');
-        var what = HostWords.Say("FileOf" + kind);
-        return $"{name}-{record.Lesson.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}-{what}.pdf";
+        return $"{name}-{record.Lesson.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}-{what}";
     }
 
     private static string Title(LessonRecord record, PrintKind kind, CultureInfo language) => string.Join(" · ", new[]

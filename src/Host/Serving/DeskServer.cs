@@ -8,6 +8,7 @@ using Slantwise.Desk;
 using Slantwise.Desk.Pages.Scans;
 using Slantwise.Host.Answers;
 using Slantwise.Host.Floor;
+using Slantwise.Host.Joining;
 using Slantwise.Host.Printing;
 using Slantwise.Host.Scanning;
 using Slantwise.Host.Sync;
@@ -31,7 +32,9 @@ internal static class DeskServer
     /// <param name="folder">Where it keeps its keys.</param>
     /// <param name="address">The address to listen on.</param>
     /// <param name="port">The port; 0 for any free one.</param>
-    public static WebApplication Of(IStore store, DataFolder folder, IPAddress address, int port)
+    /// <param name="certificate">What it answers https with; none for plain http.</param>
+    /// <param name="isDeskOpen">Whether the desk answers everybody who reaches it, and not this machine alone.</param>
+    public static WebApplication Of(IStore store, DataFolder folder, IPAddress address, int port, ServerCertificate? certificate = null, bool isDeskOpen = false)
     {
         // Not the user's environment: the same desk wherever it is started from, and no settings but the command's.
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions
@@ -45,7 +48,9 @@ internal static class DeskServer
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Listen(address, port);
+            kestrel.Listen(address, port, listen => certificate?.PutOn(listen));
+            // The desk answers this machine: with one address of the network alone it could not be reached.
+            if (!IsReachedFromHere(address)) kestrel.Listen(IPAddress.Loopback, port, listen => certificate?.PutOn(listen));
         });
         SetQuiet(builder.Logging);
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
@@ -60,19 +65,26 @@ internal static class DeskServer
         builder.Services.AddSingleton(services => new UploadFolder(folder, services.GetRequiredService<UploadLimits>()));
         builder.Services.AddSingleton<PileReading>();
         builder.Services.AddSingleton<IPageReader, PageReader>();
+        builder.Services.AddSingleton(MachineAddresses.Of(address));
         builder.Services.AddDesk();
+        builder.Services.AddSync();
         builder.Services.AddSingleton(services => new FloorHub(
             store, services.GetRequiredService<TimeProvider>(), RandomNumberGenerator.GetInt32, FloorVersion.Text));
 
         var app = builder.Build();
         app.UseSecurityHeaders();
-        app.UseKnownHosts(address);
+        app.UseKnownHosts(address, certificate);
         app.MapDesk();
+        if (!IPAddress.IsLoopback(address) && !isDeskOpen) app.UseDeskGate();
+        app.MapDeskKey();
+        app.MapSync();
         app.MapPrints();
         app.MapFonts();
         app.MapTables();
         app.MapScans();
         app.MapFloor();
+        app.MapJoining();
+        app.MapLessonFile();
         return app;
     }
 
@@ -90,6 +102,18 @@ internal static class DeskServer
         }
         return app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
     }
+
+    /// <summary>Where the desk is opened on this machine.</summary>
+    /// <param name="app">The program, started.</param>
+    public static string DeskAddress(WebApplication app)
+    {
+        var addresses = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Select(a => new Uri(a)).ToList();
+        var here = addresses.FirstOrDefault(a => a.IsLoopback) ?? addresses[0];
+        return here.Host is "0.0.0.0" or "[::]" ? $"{here.Scheme}://127.0.0.1:{here.Port}" : here.GetLeftPart(UriPartial.Authority);
+    }
+
+    private static bool IsReachedFromHere(IPAddress address) =>
+        IPAddress.IsLoopback(address) || address.Equals(IPAddress.Any) || address.Equals(IPAddress.IPv6Any);
 
     private static void SetQuiet(ILoggingBuilder logging)
     {

@@ -14,10 +14,11 @@ internal static class KnownHosts
     /// <summary>Checks every request.</summary>
     /// <param name="app">The program.</param>
     /// <param name="bound">The address it listens on.</param>
-    public static void UseKnownHosts(this WebApplication app, IPAddress bound) => app.Use(async (context, next) =>
+    /// <param name="certificate">What it answers https with; none for plain http.</param>
+    public static void UseKnownHosts(this WebApplication app, IPAddress bound, ServerCertificate? certificate) => app.Use(async (context, next) =>
     {
         var request = context.Request;
-        if (!IsKnown(request.Host.Host, bound))
+        if (!IsKnown(request.Host.Host, bound) && certificate?.Names(request.Host.Host) != true)
         {
             await RefuseAsync(context, StatusCodes.Status400BadRequest, "HostRefused");
             return;

@@ -11,20 +11,22 @@ internal static class SecurityHeaders
     // At the last moment, since a page that fails starts again with an empty answer.
     public static void UseSecurityHeaders(this WebApplication app) => app.Use((context, next) =>
     {
-        context.Response.OnStarting(Add, context.Response.Headers);
+        context.Response.OnStarting(Add, context);
         return next(context);
     });
 
     private static Task Add(object state)
     {
-        var headers = (IHeaderDictionary)state;
+        var context = (HttpContext)state;
+        var headers = context.Response.Headers;
         headers.ContentSecurityPolicy = ContentPolicy;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
-        // The floor's pages have said what they need.
-        if (headers["Permissions-Policy"].Count == 0) headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
+        // Tablets read chains of codes, and the teacher speaks notes: on the floor's pages and nowhere else.
+        var own = context.Request.Path.StartsWithSegments("/floor") ? "self" : "";
+        headers["Permissions-Policy"] = $"camera=({own}), microphone=({own}), geolocation=()";
         // Pages and papers name pupils; what may be kept (fonts, style sheets) has said so itself.
         if (headers.CacheControl.Count == 0) headers.CacheControl = "no-store";
         return Task.CompletedTask;

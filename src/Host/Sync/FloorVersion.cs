@@ -1,11 +1,10 @@
-using System.Reflection;
+using Slantwise.Host.Floor;
 
 namespace Slantwise.Host.Sync;
 
 /// <summary>Which floor pages this program has.</summary>
 internal static class FloorVersion
 {
-    /// <summary>The program's version: its pages are built with it.</summary>
-    public static string Text { get; } =
-        typeof(FloorVersion).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
+    /// <summary>What the pages' build says of its sources: a device compares its own with it.</summary>
+    public static string Text => FloorPages.Version;
 }

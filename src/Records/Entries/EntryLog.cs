@@ -1,6 +1,10 @@
 namespace Slantwise.Records.Entries;
 
 /// <summary>Reads an append-only log of entries as what holds now.</summary>
+/// <remarks>
+/// An entry without a receipt stands where the clock of its device puts it. The floor's own reading (src/Floor/src/lesson/log.ts) is held to this one by the cases in
+/// src/Floor/tests/log-cases.json; there, where such entries are the device's own and on their way, they come last, as they will once they are received.
+/// </remarks>
 public static class EntryLog
 {
     /// <summary>The entries that hold: superseded ones and withdrawals left out, the last word where two devices wrote about one thing.</summary>

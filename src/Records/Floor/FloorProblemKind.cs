@@ -30,6 +30,9 @@ public enum FloorProblemKind
     /// <summary>A pupil who is not in the class.</summary>
     PupilUnknown,
 
+    /// <summary>A device that never joined this lesson.</summary>
+    DeviceUnknown,
+
     /// <summary>More or fewer pupils than such a device serves.</summary>
     PupilCount,
 

@@ -1,4 +1,11 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
+using Slantwise.Records.Entries;
 using Slantwise.Records.Floor;
+using Slantwise.Storage.Model;
+using Slantwise.Storage.Postgres;
+using Slantwise.Storage.Sqlite;
 using static Slantwise.Records.Tests.Stores.RoundTripTests;
 
 namespace Slantwise.Records.Tests.Stores;
@@ -178,5 +185,30 @@ public sealed class FloorStoreTests
         await store.RestoreAsync(test.PathOf("a.backup"));
         Assert.Equal(FloorOf(sample), await store.FindFloorLessonAsync(sample.Id, sample.Lesson.Id));
         AssertSame([device], await store.ListFloorDevicesAsync(sample.Id, sample.Lesson.Id));
+    }
+
+    [Theory, EachDatabase]
+    public async Task Open_StoreFromBeforeTheFloor_KeepsItsEntriesAndTakesTheFloor(Database database)
+    {
+        var (test, sample) = await OpenAsync(database);
+        await using var _ = test;
+        await test.Store.AppendEntriesAsync(sample.Id, [sample.Trial(1), sample.Trial(2)]);
+        var before = await test.Store.ListEntriesAsync(sample.Id, sample.Lesson.Id);
+        await using (var context = database is Database.Sqlite
+            ? (SchoolContext)new SqliteContext(SqliteStore.OptionsFor(SqliteStore.ConnectionStringOf(test.SqliteFile)))
+            : new PostgresContext(PostgresStore.OptionsFor(test.PostgresConnectionString)))
+        {
+            await context.GetService<IMigrator>().MigrateAsync("KeepScans", TestContext.Current.CancellationToken);
+            Assert.Contains(await context.Database.GetPendingMigrationsAsync(TestContext.Current.CancellationToken), m => m.EndsWith("_OpenFloor", StringComparison.Ordinal));
+        }
+
+        var store = await test.OpenAgainAsync();
+
+        AssertSame(before, await store.ListEntriesAsync(sample.Id, sample.Lesson.Id));
+        await store.SaveFloorLessonAsync(FloorOf(sample));
+        Assert.Equal(FloorOf(sample), await store.FindFloorLessonAsync(sample.Id, sample.Lesson.Id));
+        var look = sample.Trial(3) with { PupilId = null, TaskId = null, SetNumber = null, TrialNumber = null, Fact = new EngagementScan(24, 27) };
+        await store.AppendEntriesAsync(sample.Id, [look]);
+        Assert.Equal(look.Fact, (await store.ListEntriesAsync(sample.Id, sample.Lesson.Id))[^1].Fact);
     }
 }

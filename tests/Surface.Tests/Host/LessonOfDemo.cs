@@ -1,4 +1,5 @@
 using Slantwise.Records;
+using Slantwise.Records.Floor;
 using Slantwise.Records.Lessons;
 using Slantwise.Storage.Sqlite;
 
@@ -14,6 +15,17 @@ public static class LessonOfDemo
     {
         var run = await HostProgram.RunAsync("sheet", "print", "--lesson", "latest", "-o", folder.At("sheets.pdf"), "--json", "--data", folder.FullPath);
         return run.Json()["lessonId"]!.GetValue<Guid>();
+    }
+
+    /// <summary>Opens the lesson for tablets, as the desk's button does. Not while the folder is served.</summary>
+    /// <param name="folder">A copy of the demo folder.</param>
+    /// <returns>The lesson's id and its code.</returns>
+    public static async Task<FloorLesson> OpenForTabletsAsync(TempFolder folder)
+    {
+        await using var store = await OpenAsync(folder);
+        await using var hub = new FloorHub(store, TimeProvider.System, Random.Shared.Next, "test");
+        var school = (await store.ListSchoolsAsync()).Single().Id;
+        return await hub.OpenAsync(school, (await store.ListLessonsAsync(school))[^1].Id);
     }
 
     /// <summary>Opens the folder's store in this process.</summary>

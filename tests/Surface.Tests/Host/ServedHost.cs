@@ -36,11 +36,12 @@ public sealed class ServedHost : IAsyncDisposable
     /// <param name="isDemo">Whether an empty folder is filled with the demo school.</param>
     /// <param name="folder">The data folder; none for a new one that goes away afterwards.</param>
     /// <param name="language">The locale it runs in.</param>
-    public static async Task<ServedHost> StartAsync(bool isDemo = true, string? folder = null, string language = "C.UTF-8")
+    /// <param name="more">Further arguments of <c>serve</c>.</param>
+    public static async Task<ServedHost> StartAsync(bool isDemo = true, string? folder = null, string language = "C.UTF-8", params IReadOnlyList<string> more)
     {
         var own = folder is null ? new TempFolder() : null;
         var data = folder ?? own!.At("data");
-        string[] arguments = ["serve", "--port", "0", "--json", "--data", data, .. isDemo ? Array.Empty<string>() : ["--no-demo"]];
+        string[] arguments = ["serve", "--port", "0", "--json", "--data", data, .. isDemo ? Array.Empty<string>() : ["--no-demo"], .. more];
         var process = HostProgram.Start(language, arguments);
         var error = new StringBuilder();
         process.ErrorDataReceived += (_, e) =>
@@ -55,6 +56,13 @@ public sealed class ServedHost : IAsyncDisposable
             throw new InvalidOperationException($"serve ended with {process.ExitCode}: {error}");
         }
         return new ServedHost(process, new Uri(JsonNode.Parse(said)!["address"]!.GetValue<string>()), data, own, error);
+    }
+
+    /// <summary>Ends it on the spot, as a power cut does.</summary>
+    public async Task KillAsync()
+    {
+        _process.Kill();
+        await _process.WaitForExitAsync();
     }
 
     /// <summary>Asks it to end, and waits for it.</summary>

@@ -37,7 +37,7 @@ export function App({ session }: { readonly session: Session }) {
       return (
         <Frame session={session} floor={floor}>
           {session.face === "teacher" ? (
-            <Face floor={floor} inbox={<Inbox floor={floor} />} settings={<SettingsButton session={session} isPlain />} />
+            <Face floor={floor} inbox={<Inbox floor={floor} />} settings={<SettingsButton session={session} isPlain />} join={session.code} onRenewCode={() => session.renewCode()} />
           ) : (
             <Face floor={floor} />
           )}

@@ -1,18 +1,19 @@
 import { signal } from "@preact/signals";
 import type { FloorDeviceKind, FloorState, JoinAnswer } from "../contracts";
+import { joinInLink, type JoinShown } from "../board/boardLink";
 import { loadFace, type Face, type FaceName } from "../faces";
 import { Keep } from "../keep/keep";
-import { KeptFloor } from "../keep/keptFloor";
+import type { KeptFloor } from "../keep/keptFloor";
 import type { KeptLesson } from "../keep/schema";
 import { Api } from "../sync/api";
 import { clockOffsetMs, recallClock } from "../sync/clock";
-import { deliverParked, Line } from "../sync/line";
+import type { Line } from "../sync/line";
 import { Problem } from "../sync/problem";
 import { readBundleFile } from "./bundleFile";
 import { isWholeCode, linkOf, restOf, type JoinLink } from "./link";
 import { loadWords } from "../words/say";
 import { startSettings } from "./settings";
-import { compareVersion, isNewerThere, startWorker, takeNewer } from "./update";
+import { compareVersion, hasWorker, isNewerThere, startWorker, takeNewer } from "./update";
 
 /** Where the device is on its way into a lesson and out of it. */
 export type Stage = "opening" | "unable" | "start" | "kind" | "pick" | "lesson" | "over";
@@ -25,6 +26,9 @@ export interface Held {
 
 /** A tablet that is put down goes back to its start, and shows nobody's page to whoever takes it next. */
 const lookBackMs = 5 * 60_000;
+
+// What runs a lesson comes when one is joined: the first page is there sooner without it.
+const loadEngine = async () => ({ ...(await import("../keep/keptFloor")), ...(await import("../sync/line")) });
 
 /** The device's way into a lesson, through it and out again. One a page. */
 export class Session {
@@ -40,6 +44,8 @@ export class Session {
   readonly mustRejoin = signal(false);
   /** The lesson is over and gone from the disk; the page that was open may be looked at until it is left. */
   readonly isLookingBack = signal(false);
+  /** What the class joins with, as far as this device knows it. */
+  readonly code = signal<JoinShown | undefined>(undefined);
   readonly held = signal<readonly Held[]>([]);
 
   private keep: Keep | undefined;
@@ -50,7 +56,8 @@ export class Session {
 
   /** Opens what the device has: where it was, also without a network; else the way to join. */
   async start(): Promise<void> {
-    const worker = startWorker();
+    // A device that has these pages already looks whether there are newer ones; another gets them once it is in a lesson.
+    const worker = hasWorker() ? startWorker() : Promise.resolve();
     try {
       this.keep = await Keep.open();
     } catch (failure) {
@@ -64,6 +71,7 @@ export class Session {
     await loadWords("shared");
     this.link.value = linkOf(location.hash);
     // The ticket is in nobody's history, and a reload does not join a second time.
+    this.code.value = joinInLink(location.hash, location.origin, Date.now());
     if (this.link.value) history.replaceState(null, "", location.pathname + restOf(location.hash));
     const lessons = await this.keep.lessons();
     const open = lessons.find((l) => l.isOpen && l.face === this.face);
@@ -79,6 +87,7 @@ export class Session {
   /** A code was typed: the next thing is what the device is there for. */
   typed(code: string): void {
     if (!isWholeCode(code)) return;
+    this.prepare();
     this.problem.value = undefined;
     this.link.value = { code };
     this.stage.value = "kind";
@@ -91,6 +100,11 @@ export class Session {
     if (this.floor.value) this.stage.value = "lesson";
     else if (lesson) void this.busy(() => this.enter(lesson));
     else this.stage.value = "start";
+  }
+
+  /** Fetches what a lesson needs while the child is still choosing: there is a network now, and later there may be none. */
+  private prepare(): void {
+    void Promise.all([loadEngine(), loadFace(this.face)]).catch(() => undefined);
   }
 
   /** The way to the code, over a lesson that stays as it is. */
@@ -154,6 +168,12 @@ export class Session {
     await this.busy(() => this.claimNow(pupilIds));
   }
 
+  /** The teacher's: another code for the class. */
+  async renewCode(): Promise<void> {
+    const { code, codeUntil } = await new Api(this.lesson.value?.token).renewCode();
+    this.code.value = { code, url: `${location.origin}/floor/#join=${code}`, untilMs: Date.parse(codeUntil) };
+  }
+
   /** Delivers at once. */
   tryNow(): void {
     this.line?.again();
@@ -210,6 +230,7 @@ export class Session {
   }
 
   private async follow(link: JoinLink, open: KeptLesson | undefined): Promise<void> {
+    this.prepare();
     if (this.face === "pupil") {
       this.lesson.value = open;
       this.stage.value = "kind";
@@ -258,11 +279,12 @@ export class Session {
     }
     recallClock(lesson.clockOffsetMs);
     const api = new Api(lesson.token);
+    const [{ KeptFloor, Line }, face] = await Promise.all([loadEngine(), loadFace(this.face)]);
     const floor = await KeptFloor.open(keep, lesson, bundle, api);
-    const face = await loadFace(this.face);
     this.floor.value = floor;
     this.shown.value = face;
     this.stage.value = "lesson";
+    void startWorker();
     if (lesson.token === undefined) return;
     this.line = new Line(keep, floor, api, { onTokenInvalid: () => (this.mustRejoin.value = true), onState: (state) => this.heard(state) }, bundle.tag);
     this.line.start();
@@ -299,7 +321,10 @@ export class Session {
   private async deliverHeld(): Promise<void> {
     const keep = this.keep!;
     const left: Held[] = [];
-    for (const lesson of (await keep.lessons()).filter((l) => !l.isOpen)) {
+    const parked = (await keep.lessons()).filter((l) => !l.isOpen);
+    if (parked.length === 0) return void (this.held.value = left);
+    const { deliverParked } = await loadEngine();
+    for (const lesson of parked) {
       const isDone = lesson.token !== undefined && (await deliverParked(keep, lesson, new Api(lesson.token)));
       if (isDone || (await keep.waitingCount(lesson.key)) === 0) {
         if (await keep.removeLesson(lesson.key)) continue;

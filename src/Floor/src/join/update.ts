@@ -4,10 +4,17 @@ import { signal } from "@preact/signals";
 export const isNewerThere = signal(false);
 
 let registration: ServiceWorkerRegistration | undefined;
+let isStarted = false;
+
+/** Whether a version of these pages is on the device already. */
+export function hasWorker(): boolean {
+  return "serviceWorker" in navigator && navigator.serviceWorker.controller !== null;
+}
 
 /** Keeps this version on the device where the browser may, and watches for the next one. */
 export async function startWorker(): Promise<void> {
-  if (import.meta.env.MODE !== "production" || !("serviceWorker" in navigator) || !isSecureContext) return;
+  if (import.meta.env.MODE !== "production" || !("serviceWorker" in navigator) || !isSecureContext || isStarted) return;
+  isStarted = true;
   try {
     registration = await navigator.serviceWorker.register("/floor/sw.js", { scope: "/floor/", updateViaCache: "none" });
   } catch {

@@ -102,18 +102,23 @@ export class Keep {
       // Awaited below; without this, a transaction that fails early is also reported as a rejection nobody handles.
       const done = tx.done;
       done.catch(() => undefined);
-      // Another tab may have left the lesson: nothing would ever deliver what is written now.
-      if (!(await tx.objectStore("lessons").getKey(lessonKey))) throw new Problem("lessonClosed");
-      const lastSequence = (await tx.objectStore("counters").get(deviceId))?.lastSequence ?? 0;
-      const unknown =
-        lastSequence > known
-          ? await tx.objectStore("entries").index("byDevice").getAll(IDBKeyRange.bound([deviceId, known], [deviceId, lastSequence], true))
-          : [];
-      const here = unknown.filter((k) => k.lessonKey === lessonKey);
-      const made = make({ lastSequence, unknown: here.map((k) => k.entry) });
-      for (const entry of made) void tx.objectStore("entries").add(waiting(lessonKey, entry)).catch(() => undefined);
-      const last = made[made.length - 1];
-      if (last) void tx.objectStore("counters").put({ deviceId, lastSequence: last.deviceSequence }).catch(() => undefined);
+      let made: readonly Entry[];
+      let here: KeptEntry[];
+      try {
+        // Another tab may have left the lesson: nothing would ever deliver what is written now.
+        if (!(await tx.objectStore("lessons").getKey(lessonKey))) throw new Problem("lessonClosed");
+        const lastSequence = (await tx.objectStore("counters").get(deviceId))?.lastSequence ?? 0;
+        const newer = () => IDBKeyRange.bound([deviceId, known], [deviceId, lastSequence], true);
+        here = lastSequence > known ? (await tx.objectStore("entries").index("byDevice").getAll(newer())).filter((k) => k.lessonKey === lessonKey) : [];
+        made = make({ lastSequence, unknown: here.map((k) => k.entry) });
+        for (const entry of made) void tx.objectStore("entries").add(waiting(lessonKey, entry)).catch(() => undefined);
+        const last = made[made.length - 1];
+        if (last) void tx.objectStore("counters").put({ deviceId, lastSequence: last.deviceSequence }).catch(() => undefined);
+      } catch (failure) {
+        // Else what was written before the failure would stay, without its number being counted.
+        tx.abort();
+        throw failure;
+      }
       await done;
       return { made, unknown: here };
     });

@@ -46,7 +46,8 @@ export class KeptFloor implements Floor {
     this.log = computed(() => this.merged());
     if (typeof BroadcastChannel !== "undefined") {
       this.channel = new BroadcastChannel(`slantwise-floor.${lesson.key}`);
-      this.channel.onmessage = () => void this.reread();
+      // A tab whose database was closed for a newer page finds its entries at the next start.
+      this.channel.onmessage = () => void this.reread().catch(() => undefined);
     }
   }
 

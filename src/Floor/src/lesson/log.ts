@@ -12,7 +12,11 @@ export function isEvent(fact: EntryFact): boolean {
   return fact.kind === "visit" || fact.kind === "phaseMark" || fact.kind === "engagementScan" || fact.kind === "note";
 }
 
-/** In the order that counts: by receipt, then by device and its own sequence; what is not received yet comes last, in the order made here. */
+/**
+ * In the order that counts: by receipt, then by device and its own sequence. What has no receipt yet comes last, as what the server will receive next, in the order
+ * made here and whatever this device's clock says. (The program, which reads whole logs of other devices, goes by their clocks instead where there is no receipt.)
+ * Receipts are all the server's, in UTC and one form, so that their texts sort as their times do.
+ */
 export function inOrder(entries: readonly Entry[]): Entry[] {
   return [...entries].sort(
     (a, b) =>

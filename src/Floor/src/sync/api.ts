@@ -57,6 +57,12 @@ export class Api {
     return checked(body, isState(body));
   }
 
+  /** Has a new code made; the one before joins nobody any more. */
+  async renewCode(): Promise<{ code: string; codeUntil: string }> {
+    const { body } = await this.ask<{ code: string; codeUntil: string }>("POST", "/sync/code");
+    return checked(body, typeof body?.code === "string" && typeof body.codeUntil === "string");
+  }
+
   /** The stream of events, open: its body is read by `readEvents`. */
   async events(signal: AbortSignal): Promise<ReadableStream<Uint8Array>> {
     const response = await this.send("GET", "/sync/events", undefined, signal);

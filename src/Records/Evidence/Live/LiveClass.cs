@@ -20,9 +20,9 @@ public sealed class LiveClass
     private ChanceData _data;
     private ClassChances? _chances;
     private ResponseFit? _near;
-    private ResponseOptions _quick;
+    private ResponseOptions? _quick;
 
-    private LiveClass(LessonRecord lesson, IReadOnlyList<LessonRecord> others, ResponseWork? work)
+    private LiveClass(LessonRecord lesson, IReadOnlyList<LessonRecord> others)
     {
         _lesson = lesson with { Entries = [] };
         _log = new(lesson.Lesson.Id);
@@ -31,7 +31,6 @@ public sealed class LiveClass
         _setsByPupil = [.. _readings.Select(r => r.Sets.ToLookup(s => s.PupilId))];
         _data = ChanceData.Of(_readings, [], [], []);
         _expected = [.. _data.IndexByPupil.Keys];
-        _quick = QuickAfter(ClassChances.Of(_data, null, work));
     }
 
     /// <summary>How many entries of the lesson were taken; one that came twice counts once.</summary>
@@ -46,6 +45,7 @@ public sealed class LiveClass
         get
         {
             if (_chances is not null) return _chances;
+            _quick ??= FitOthers(null);
             _chances = ClassChances.Of(_data, _quick, new ResponseWork { Near = _near });
             _near = _chances.Fit;
             return _chances;
@@ -59,7 +59,18 @@ public sealed class LiveClass
     /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
     public static LiveClass Of(LessonRecord lesson, IReadOnlyList<LessonRecord> others, ResponseWork? work = null)
     {
-        var live = new LiveClass(lesson, others, work);
+        var live = new LiveClass(lesson, others);
+        live._quick = live.FitOthers(work);
+        live.Take(lesson.Entries);
+        return live;
+    }
+
+    /// <summary>The same class where what could be asked is wanted more than chances: the fit of the other lessons waits until a chance is asked for.</summary>
+    /// <param name="lesson">The lesson that goes on.</param>
+    /// <param name="others">The class's other lessons, any order; this one among them is passed over.</param>
+    public static LiveClass Unfitted(LessonRecord lesson, IReadOnlyList<LessonRecord> others)
+    {
+        var live = new LiveClass(lesson, others);
         live.Take(lesson.Entries);
         return live;
     }
@@ -145,6 +156,9 @@ public sealed class LiveClass
             _chances = null;
         }
     }
+
+    // The readings hold nothing of this lesson: what was taken of it since is in the data only.
+    private ResponseOptions FitOthers(ResponseWork? work) => QuickAfter(ClassChances.Of(ChanceData.Of(_readings, [], [], []), null, work));
 
     // Where no trial stands behind them the spreads are found anew each time: one lesson's trials are few enough for that.
     private static ResponseOptions QuickAfter(ClassChances full) => new()

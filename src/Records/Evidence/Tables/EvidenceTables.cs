@@ -18,6 +18,7 @@ public static class EvidenceTables
         ["pupils"] = (unit, _) => Pupils(unit),
         ["sets"] = (unit, _) => Sets(unit),
         ["talks"] = (unit, _) => Talks(unit),
+        ["notes"] = (unit, _) => Notes(unit),
         ["visits"] = (unit, _) => UnitTables.Visited(unit),
         ["patterns"] = (unit, _) => UnitTables.Patterns(unit),
         ["order"] = UnitTables.Order,
@@ -88,6 +89,13 @@ public static class EvidenceTables
         [.. from pupil in unit.Pupils
             from v in pupil.Visits
             select (IReadOnlyList<object?>)[unit.Lessons.First(l => l.LessonId == v.LessonId).Date, pupil.Label, v.Topic.ToString(), v.Form.ToString(), v.Note]]);
+
+    private static EvidenceTable Notes(UnitEvidence unit) => new("notes",
+        ["day", "pupil", "task", "text"],
+        [.. from pupil in unit.Pupils
+            from n in pupil.Notes
+            select (IReadOnlyList<object?>)[
+                unit.Lessons.First(l => l.LessonId == n.LessonId).Date, pupil.Label, unit.Tasks.FirstOrDefault(t => t.TaskId == n.TaskId)?.Name ?? "", n.Text]]);
 
     private static EvidenceTable SelfChecked(UnitEvidence unit)
     {

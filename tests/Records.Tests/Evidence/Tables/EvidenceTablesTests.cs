@@ -13,6 +13,7 @@ public sealed class EvidenceTablesTests
             .Set("=1+1", 1, level: 1, predicted: 2, tries: "1 0 2.5s 3.0s 1", cues: "1", decision: NextLevel.Harder).Set("Ben", 1, level: 1, tries: "1");
         lesson.Add("=1+1", 1, 1, new TeacherCheck(1, false, true));
         lesson.Add("Ben", null, null, new Visit(VisitTopic.Cue, VisitForm.Asked, "-2 + 3"));
+        lesson.Add("Ben", 1, null, new Note("=right arm"));
         return lesson;
     }
 
@@ -53,6 +54,7 @@ public sealed class EvidenceTablesTests
     {
         Assert.Contains(Lines("pupils"), l => l.StartsWith("'=1+1,", StringComparison.Ordinal));
         Assert.EndsWith(",'-2 + 3", Lines("talks")[1]);
+        Assert.Equal(["day,pupil,task,text", "2027-03-08,Ben,\"V-sit, long\",'=right arm"], Lines("notes"));
         foreach (var key in EvidenceTables.Keys) Assert.DoesNotContain(Lines(key).SelectMany(l => l.Split(',')), c => c.StartsWith('=') || c.StartsWith("\"=", StringComparison.Ordinal));
     }
 
