@@ -39,6 +39,7 @@ export function DecidePage({ view, sheet, step, onDecided }: DecidePageProps) {
         title={tell(isPartner, "PupilWhy", name)}
         above={nextWords(next)}
         step={`why-${task.taskId}-${step.setNumber}`}
+        onUndo={() => setNext(undefined)}
         foot={
           <>
             <Button kind="quiet" mark="back" onPress={() => setNext(undefined)}>
