@@ -1,7 +1,7 @@
 import { Mark } from "../ui/Mark";
 import { say } from "../words/say";
 import { seenOf } from "./seen";
-import { agoShort, ago, taskLetter } from "./teacherWords";
+import { agoShort, ago, deviceText, taskLetter } from "./teacherWords";
 import type { Teaching } from "./teaching";
 
 /** A device that said nothing for so long is drawn as an open ring. */
@@ -38,7 +38,7 @@ export function Tile({ teaching, pupilId, isRegister }: TileProps) {
     isUnsafe && say("TeacherSafetyShort"),
     isAsked && say("TeacherHasQuestion"),
     place && say("TeacherPlace", bundle.tasks[taskAt]?.name ?? "", place.setNumber, place.trialCount, bundle.trialCount),
-    device && say(isQuiet ? "TeacherDeviceQuiet" : "TeacherDeviceThere", device.name),
+    device && say(isQuiet ? "TeacherDeviceQuiet" : "TeacherDeviceThere", deviceText(device.name)),
   ].filter(Boolean);
   const looks = ["tile", isAbsent && "absent", visitCount === 0 && "fresh", isUnsafe && "unsafe"].filter(Boolean).join(" ");
 
