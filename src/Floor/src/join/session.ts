@@ -71,7 +71,7 @@ export class Session {
     await loadWords("shared");
     this.link.value = linkOf(location.hash);
     // The ticket is in nobody's history, and a reload does not join a second time.
-    this.code.value = joinInLink(location.hash, location.origin);
+    this.code.value = joinInLink(location.hash, location.origin, Date.now());
     if (this.link.value) history.replaceState(null, "", location.pathname + restOf(location.hash));
     const lessons = await this.keep.lessons();
     const open = lessons.find((l) => l.isOpen && l.face === this.face);

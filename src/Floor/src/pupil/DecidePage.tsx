@@ -73,7 +73,7 @@ export function DecidePage({ view, sheet, step, onDecided }: DecidePageProps) {
       step={`decide-${task.taskId}-${step.setNumber}`}
     >
       <Tries trials={set.trials} />
-      <ul class="choice wide" style="--card:12rem">
+      <ul class="choice wide" style="--card:10.5rem">
         {options.map((option) => (
           <li key={option}>
             <button type="button" class="card centred large" onClick={() => void (session.isBouncing || setNext(option))}>
