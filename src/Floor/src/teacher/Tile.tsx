@@ -34,7 +34,7 @@ export function Tile({ teaching, pupilId, isRegister }: TileProps) {
 
   // The signs in words; the name stands before them.
   const words = [
-    isAbsent ? say("TeacherAbsent") : lastAtMs === undefined ? say("TeacherNotSeenYet") : say("TeacherSeenTimes", visitCount, ago(lastAtMs, nowMs)),
+    isAbsent ? say("TeacherAbsent") : lastAtMs === undefined ? say("TeacherNotSeenYet") : visitCount === 1 ? say("TeacherSeenOnce", ago(lastAtMs, nowMs)) : say("TeacherSeenTimes", visitCount, ago(lastAtMs, nowMs)),
     isUnsafe && say("TeacherSafetyShort"),
     isAsked && say("TeacherHasQuestion"),
     place && say("TeacherPlace", bundle.tasks[taskAt]?.name ?? "", place.setNumber, place.trialCount, bundle.trialCount),
