@@ -77,7 +77,7 @@ export function DecidePage({ view, sheet, step, onDecided }: DecidePageProps) {
       <ul class="choice wide" style="--card:10.5rem">
         {options.map((option) => (
           <li key={option}>
-            <button type="button" class="card centred large" onClick={() => void (session.isBouncing || setNext(option))}>
+            <button type="button" class="card centred large" data-next={option} onClick={() => void (session.isBouncing || setNext(option))}>
               <Mark name={option} />
               {nextWords(option)}
             </button>
