@@ -48,9 +48,8 @@ describe("ladderS", () => {
 });
 
 describe("drawingUrl", () => {
-  it("puts the page's colours into the drawing's first tag and nothing else", () => {
-    const url = drawingUrl('<!-- svg -->\n<svg viewBox="0 0 1 1"><svg/></svg>', "--tone-ink:#000000");
-    expect(decodeURIComponent(url)).toBe('data:image/svg+xml,<!-- svg -->\n<svg viewBox="0 0 1 1"><style>svg{--tone-ink:#000000}</style><svg/></svg>');
-    expect(decodeURIComponent(drawingUrl("<svg/>", ""))).toBe("data:image/svg+xml,<svg/>");
+  it("has the page's colours where the drawing asks for a tone, and the drawing's own where the page has none", () => {
+    const url = drawingUrl('<svg><path fill="var(--tone-ink, #15181b)" stroke="var(--tone-second, #8a5200)"/></svg>', { "--tone-ink": "#000000" });
+    expect(decodeURIComponent(url)).toBe('data:image/svg+xml,<svg><path fill="#000000" stroke="var(--tone-second, #8a5200)"/></svg>');
   });
 });

@@ -1,3 +1,5 @@
+using System.Diagnostics;
+using System.Globalization;
 using Microsoft.Playwright;
 using Slantwise.Surface.Tests.Host;
 
@@ -27,6 +29,41 @@ public sealed class Browser : IAsyncDisposable
         var (_, chromium) = await _started.Value;
         var context = await chromium.NewContextAsync(options ?? new() { ViewportSize = new() { Width = 1280, Height = 800 }, Locale = "en-GB" });
         return await context.NewPageAsync();
+    }
+
+    /// <summary>A browser process of its own on a profile that stays: what is opened again on it finds what was there.</summary>
+    /// <param name="folder">The profile.</param>
+    public async Task<IBrowserContext> OpenProfileAsync(string folder)
+    {
+        Assert.SkipUnless(File.Exists(ExecutablePath), $"No Chromium at {ExecutablePath}: install it, or name one in SLANTWISE_CHROMIUM.");
+        var (driver, _) = await _started.Value;
+        return await driver.Chromium.LaunchPersistentContextAsync(folder, new()
+        {
+            ExecutablePath = ExecutablePath, Args = Flags, ViewportSize = new() { Width = 412, Height = 800 }, Locale = "en-GB", HasTouch = true,
+        });
+    }
+
+    /// <summary>Ends the browser of a profile on the spot, as an empty battery does.</summary>
+    /// <param name="folder">The profile, open.</param>
+    public static void KillProfile(string folder)
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "Whose browser a process is, is read from /proc.");
+        var own = Directory.EnumerateDirectories("/proc").Select(Path.GetFileName).Where(name => int.TryParse(name, out _)).Where(id =>
+        {
+            try
+            {
+                var command = File.ReadAllText($"/proc/{id}/cmdline");
+                return command.Contains($"--user-data-dir={folder}\0", StringComparison.Ordinal) && !command.Contains("--type=", StringComparison.Ordinal);
+            }
+            catch (IOException)
+            {
+                // It ended while this was read.
+                return false;
+            }
+        }).ToList();
+        using var process = Process.GetProcessById(int.Parse(Assert.Single(own)!, CultureInfo.InvariantCulture));
+        process.Kill(entireProcessTree: true);
+        process.WaitForExit();
     }
 
     public async ValueTask DisposeAsync()

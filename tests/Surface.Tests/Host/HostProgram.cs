@@ -30,8 +30,14 @@ public static class HostProgram
         return new ProgramRun(process.ExitCode, await output, await error);
     }
 
+    /// <summary>Where the program lies.</summary>
+    public static string Own => Path.Combine(AppContext.BaseDirectory, "slantwise.dll");
+
     /// <summary>Starts a command and leaves it to the caller.</summary>
-    public static Process Start(string language, params string[] arguments)
+    public static Process Start(string language, params string[] arguments) => StartFrom(Own, language, arguments);
+
+    /// <summary>Starts a command of a program elsewhere.</summary>
+    public static Process StartFrom(string program, string language, params string[] arguments)
     {
         var start = new ProcessStartInfo("dotnet")
         {
@@ -42,7 +48,7 @@ public static class HostProgram
             StandardErrorEncoding = Encoding.UTF8,
             StandardInputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
         };
-        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "slantwise.dll"));
+        start.ArgumentList.Add(program);
         foreach (var argument in arguments) start.ArgumentList.Add(argument);
         start.Environment["LANG"] = start.Environment["LC_ALL"] = language;
         // What the person running the tests has set must not lead a command to their own data.

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
 
@@ -36,13 +37,15 @@ public sealed class ServedHost : IAsyncDisposable
     /// <param name="isDemo">Whether an empty folder is filled with the demo school.</param>
     /// <param name="folder">The data folder; none for a new one that goes away afterwards.</param>
     /// <param name="language">The locale it runs in.</param>
+    /// <param name="port">Where it listens; 0 for any free port.</param>
+    /// <param name="program">Another program's file; none for the one beside the tests.</param>
     /// <param name="more">Further arguments of <c>serve</c>.</param>
-    public static async Task<ServedHost> StartAsync(bool isDemo = true, string? folder = null, string language = "C.UTF-8", params IReadOnlyList<string> more)
+    public static async Task<ServedHost> StartAsync(bool isDemo = true, string? folder = null, string language = "C.UTF-8", int port = 0, string? program = null, params IReadOnlyList<string> more)
     {
         var own = folder is null ? new TempFolder() : null;
         var data = folder ?? own!.At("data");
-        string[] arguments = ["serve", "--port", "0", "--json", "--data", data, .. isDemo ? Array.Empty<string>() : ["--no-demo"], .. more];
-        var process = HostProgram.Start(language, arguments);
+        string[] arguments = ["serve", "--port", port.ToString(CultureInfo.InvariantCulture), "--json", "--data", data, .. isDemo ? Array.Empty<string>() : ["--no-demo"], .. more];
+        var process = HostProgram.StartFrom(program ?? HostProgram.Own, language, arguments);
         var error = new StringBuilder();
         process.ErrorDataReceived += (_, e) =>
         {

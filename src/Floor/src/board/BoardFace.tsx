@@ -31,7 +31,8 @@ export function BoardFace({ floor, join }: BoardFaceProps) {
   const state = floor.state.value;
   const bundle = readable(floor.bundle.value, language.value);
   const count = bundle.tasks.length;
-  const at = taskShown(count, fixedAt, (nowMs - startMs) / 1000);
+  const sinceS = Math.max(0, nowMs - startMs) / 1000;
+  const at = taskShown(count, fixedAt, sinceS);
 
   const fix = (task: number | undefined) => {
     setFixedAt(task);
@@ -50,6 +51,9 @@ export function BoardFace({ floor, join }: BoardFaceProps) {
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
       if (event.altKey || event.ctrlKey || event.metaKey) return;
+      // A key pressed on something means that: a button's space, a dialog's Escape, a field's letters.
+      const on = event.target instanceof Element ? event.target : undefined;
+      if (on?.closest("dialog, input, select, textarea") || (event.key === " " && on?.closest("button, a, label"))) return;
       const next = boardKey(event.key, count, at);
       if (next === undefined) return;
       event.preventDefault();
@@ -68,7 +72,11 @@ export function BoardFace({ floor, join }: BoardFaceProps) {
 
   return (
     <main class="board" data-joining={isJoining ? "" : undefined} data-counting={isCounting ? "" : undefined}>
-      {task ? <BoardTask key={task.taskId} task={task} figures={bundle.figures} room={`${isCounting} ${isJoining} ${size}`} sinceS={(nowMs - startMs) / 1000} /> : <p class="board-end">{say("BoardNoTask")}</p>}
+      {task ? (
+        <BoardTask key={task.taskId} task={task} figures={bundle.figures} room={`${isCounting} ${isJoining} ${size}`} sinceS={sinceS} />
+      ) : (
+        <p class="board-end">{say("BoardNoTask")}</p>
+      )}
       {(isCounting || isJoining) && (
         <aside class="board-side">
           {isCounting && (

@@ -4,11 +4,12 @@ import { Figure } from "../ui/Figure";
 import { doseWords } from "../ui/doseWords";
 import { Mark } from "../ui/Mark";
 import { say } from "../words/say";
+import { turnS } from "./boardTurn";
 
 /** A figure lower than this part of the board's height says nothing from the back of a hall. */
 const leastFigureFraction = 0.14;
-/** How long each half of a task stays where both do not fit. */
-const halfS = 12;
+/** Each half of a task stays so long where both do not fit: a turn shows both. */
+const halfS = turnS / 2;
 
 export interface BoardTaskProps {
   readonly task: BundleTask;
@@ -43,26 +44,30 @@ export function BoardTask({ task, figures, room, sinceS }: BoardTaskProps) {
         <h1>{task.name}</h1>
         {task.purpose !== "" && <p class="board-purpose">{task.purpose}</p>}
       </header>
-      {shown !== "cues" && <ul class="board-levels" aria-label={say("BoardLevels")}>
-        {task.levels.map((level) => {
-          const figure = figures.find((f) => f.key === level.figureKey);
-          return (
-            <li key={level.levelId}>
-              {figure && <Figure figure={figure} />}
-              <span class="board-level">{level.name}</span>
-              <span class="board-dose">{doseWords(level)}</span>
+      {shown !== "cues" && (
+        <ul class="board-levels" aria-label={say("BoardLevels")}>
+          {task.levels.map((level) => {
+            const figure = figures.find((f) => f.key === level.figureKey);
+            return (
+              <li key={level.levelId}>
+                {figure && <Figure figure={figure} />}
+                <span class="board-level">{level.name}</span>
+                <span class="board-dose">{doseWords(level)}</span>
+              </li>
+            );
+          })}
+        </ul>
+      )}
+      {shown !== "levels" && (
+        <ol class="board-cues" aria-label={say("BoardCues")}>
+          {task.cues.map((cue, i) => (
+            <li key={i}>
+              <span class="board-box" aria-hidden="true" />
+              <span>{cue}</span>
             </li>
-          );
-        })}
-      </ul>}
-      {shown !== "levels" && <ol class="board-cues" aria-label={say("BoardCues")}>
-        {task.cues.map((cue, i) => (
-          <li key={i}>
-            <span class="board-box" aria-hidden="true" />
-            <span>{cue}</span>
-          </li>
-        ))}
-      </ol>}
+          ))}
+        </ol>
+      )}
       {task.caution !== "" && (
         <p class="board-caution">
           <Mark name="caution" />

@@ -28,7 +28,7 @@ export function SampleCheck({ teaching, pupilId }: { readonly teaching: Teaching
 
   return (
     <div class="sheet">
-      <SheetTop title={say("TeacherCheckTitle", teaching.labelOf(pupilId))} step={`check-${pupilId}`} />
+      <SheetTop title={say("TeacherCheckTitle", teaching.labelOf(pupilId))} step={`check-${pupilId}-${isChecked}`} />
       <div class="sheet-body">
         {places.length > 1 && (
           <label class="field">

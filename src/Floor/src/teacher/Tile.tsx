@@ -1,7 +1,7 @@
 import { Mark } from "../ui/Mark";
 import { say } from "../words/say";
 import { seenOf } from "./seen";
-import { agoShort, ago, taskLetter } from "./teacherWords";
+import { agoShort, ago, deviceText, taskLetter } from "./teacherWords";
 import type { Teaching } from "./teaching";
 
 /** A device that said nothing for so long is drawn as an open ring. */
@@ -34,11 +34,11 @@ export function Tile({ teaching, pupilId, isRegister }: TileProps) {
 
   // The signs in words; the name stands before them.
   const words = [
-    isAbsent ? say("TeacherAbsent") : lastAtMs === undefined ? say("TeacherNotSeenYet") : say("TeacherSeenTimes", visitCount, ago(lastAtMs, nowMs)),
+    isAbsent ? say("TeacherAbsent") : lastAtMs === undefined ? say("TeacherNotSeenYet") : visitCount === 1 ? say("TeacherSeenOnce", ago(lastAtMs, nowMs)) : say("TeacherSeenTimes", visitCount, ago(lastAtMs, nowMs)),
     isUnsafe && say("TeacherSafetyShort"),
     isAsked && say("TeacherHasQuestion"),
     place && say("TeacherPlace", bundle.tasks[taskAt]?.name ?? "", place.setNumber, place.trialCount, bundle.trialCount),
-    device && say(isQuiet ? "TeacherDeviceQuiet" : "TeacherDeviceThere", device.name),
+    device && say(isQuiet ? "TeacherDeviceQuiet" : "TeacherDeviceThere", deviceText(device.name)),
   ].filter(Boolean);
   const looks = ["tile", isAbsent && "absent", visitCount === 0 && "fresh", isUnsafe && "unsafe"].filter(Boolean).join(" ");
 

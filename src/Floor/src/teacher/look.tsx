@@ -43,6 +43,8 @@ export const looks = {
   form: face(middleOfLesson, pupil(4), press("[data-topic=decision]")),
   saved: face(middleOfLesson, pupil(4), press("[data-topic=decision]", "[data-form=asked]")),
   savedOnTiles: face(middleOfLesson, undefined, press(".tile", "[data-topic=cue]", "[data-form=asked]", ".pad-done .main")),
+  note: face(middleOfLesson, pupil(4), press("[data-topic=decision]", "[data-form=asked]", ".pad-done .button:nth-child(2)")),
+  speak: face(middleOfLesson, pupil(4), press("[data-topic=decision]", "[data-form=asked]", ".pad-done .button:nth-child(2)", ".note-field .tool")),
   ticks: face(middleOfLesson, pupil(12), press(".told .link")),
   check: face(middleOfLesson, pupil(12, "check")),
   checked: face(middleOfLesson, pupil(12, "check"), (page) => {

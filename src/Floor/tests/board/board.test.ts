@@ -23,7 +23,7 @@ describe("clockText", () => {
 
 describe("taskShown", () => {
   it("takes turns, unless one is fixed", () => {
-    expect([0, turnS - 1, turnS, 2 * turnS].map((s) => taskShown(2, undefined, s))).toEqual([0, 0, 1, 0]);
+    expect([0, turnS - 0.25, turnS, 2 * turnS].map((s) => taskShown(2, undefined, s))).toEqual([0, 0, 1, 0]);
     expect(taskShown(2, 1, 0)).toBe(1);
     expect(taskShown(1, undefined, 999)).toBe(0);
     expect(taskShown(2, 5, turnS)).toBe(1);
