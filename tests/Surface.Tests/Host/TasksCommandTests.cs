@@ -1,0 +1,51 @@
+using System.Text.Json.Nodes;
+
+namespace Slantwise.Surface.Tests.Host;
+
+public sealed class TasksCommandTests
+{
+    [Fact]
+    public async Task Check_OfATaskThatTheProgramExported_FindsNothing()
+    {
+        using var folder = new TempFolder();
+        var exported = await HostProgram.RunAsync("tasks", "export", "one-foot-balance", "--output", folder.At("one.json"));
+        Assert.Equal(0, exported.ExitCode);
+        var run = await HostProgram.RunAsync("tasks", "check", folder.FullPath);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Equal("1 task. 0 findings.", run.Output.Trim());
+    }
+
+    [Fact]
+    public async Task Check_OfASpoiltTask_EndsWith1AndNamesFileAndPart()
+    {
+        using var folder = new TempFolder();
+        var text = (await HostProgram.RunAsync("tasks", "export", "one-foot-balance")).Output;
+        folder.Write("one.json", text.Replace("My eyes rest on one spot.", "I balance properly."));
+        var run = await HostProgram.RunAsync("tasks", "check", folder.FullPath);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("one.json, words.en.cues[0]: \"properly\" is vague", run.Output);
+        var json = await HostProgram.RunAsync("tasks", "check", folder.FullPath, "--json");
+        Assert.Equal(1, json.ExitCode);
+        var said = JsonNode.Parse(json.Output)!;
+        var finding = Assert.Single(said["findings"]!.AsArray())!;
+        Assert.Equal(("one.json", "words.en.cues[0]", "DesignVague"), (finding["file"]!.GetValue<string>(), finding["part"]!.GetValue<string>(), finding["key"]!.GetValue<string>()));
+        Assert.Equal(1, said["taskCount"]!.GetValue<int>());
+    }
+
+    [Fact]
+    public async Task Check_OfAFolderWithoutTasks_SaysSo()
+    {
+        using var folder = new TempFolder();
+        var run = await HostProgram.RunAsync("tasks", "check", folder.FullPath);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("no task files", run.Error);
+    }
+
+    [Fact]
+    public async Task Export_OfAKeyThatIsNotThere_SaysSo()
+    {
+        var run = await HostProgram.RunAsync("tasks", "export", "flying");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("flying", run.Error);
+    }
+}
