@@ -66,6 +66,22 @@ public sealed class TaskLibraryTests
         TaskLibrary.Designs, design => Assert.DoesNotContain(BodyDemand.HeadWeight, design.Needs));
 
     [Fact]
+    public void Designs_OfTheLibrary_CoverThePatternsAndSaySomethingForThoseWhoSit()
+    {
+        Assert.InRange(TaskLibrary.Designs.Count, 70, 200);
+        // How many of each the library was asked for; balances on hands among the static ones.
+        Assert.All(
+            new Dictionary<MovementPattern, int>
+            {
+                [MovementPattern.StaticBalance] = 22, [MovementPattern.WeightOnHands] = 8, [MovementPattern.Roll] = 7, [MovementPattern.JumpAndLanding] = 8,
+                [MovementPattern.RopeJumping] = 5, [MovementPattern.HopAndSkip] = 4, [MovementPattern.Throw] = 6, [MovementPattern.Catch] = 4,
+                [MovementPattern.Strike] = 4, [MovementPattern.Dribble] = 3, [MovementPattern.Sequence] = 4,
+            },
+            least => Assert.True(TaskLibrary.Designs.Count(d => d.Pattern == least.Key) >= least.Value, least.Key.ToString()));
+        Assert.All(TaskLibrary.Designs, design => Assert.Contains(design.Words["en"].Adaptations, a => a.Need == FunctionNeed.Seated));
+    }
+
+    [Fact]
     public void Designs_OfTheLibrary_EveryIdIsOfVersion7() => Assert.All(
         TaskLibrary.Designs.SelectMany(d => d.Levels.Select(l => l.Id).Prepend(d.Id)), id => Assert.Equal(7, id.Version));
 
