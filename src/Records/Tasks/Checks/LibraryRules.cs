@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Slantwise.Records.Checks;
 using Slantwise.Records.Tasks.Designs;
 using Slantwise.Records.Tasks.Files;
@@ -5,7 +6,7 @@ using Slantwise.Records.Tasks.Files;
 namespace Slantwise.Records.Tasks.Checks;
 
 /// <summary>What many tasks keep to beside each other: ids, prerequisites, languages.</summary>
-internal static class LibraryRules
+internal static partial class LibraryRules
 {
     public static void Add(List<Finding> findings, IReadOnlyList<DesignReading> readings)
     {
@@ -68,10 +69,24 @@ internal static class LibraryRules
             if (other.Cues.Count != first.Cues.Count) said.Flag("DesignPartsDiffer", "cues", first.Language, first.Cues.Count, other.Cues.Count);
             if (other.Errors.Count != first.Errors.Count) said.Flag("DesignPartsDiffer", "errors", first.Language, first.Errors.Count, other.Errors.Count);
             if (other.Caution.Length == 0 != (first.Caution.Length == 0)) said.Flag("DesignPartMissing", "caution", first.Language);
+            foreach (var (part, one, theirs) in Numbered(first).Zip(Numbered(other), (a, b) => (b.Part, Numbers(a.Text), Numbers(b.Text))).Where(p => p.Item2 != p.Item3))
+            {
+                said.Flag("DesignNumbersDiffer", part, first.Language, one, theirs);
+            }
             foreach (var lacking in first.Adaptations.ExceptBy(other.Adaptations.Select(Key), Key).Select(Key)) said.Flag("DesignPartMissing", lacking, first.Language);
             foreach (var extra in other.Adaptations.ExceptBy(first.Adaptations.Select(Key), Key).Select(Key)) said.Flag("DesignPartExtra", extra, first.Language);
         }
     }
+
+    private static IEnumerable<(string Part, string Text)> Numbered(TaskWords words) =>
+        [.. words.Levels.Select((level, i) => ($"levels[{i}]", level)), ("caution", words.Caution), .. words.Cues.Select((cue, i) => ($"cues[{i}]", cue))];
+
+    // 1.5 and 1,5 are one number; the order may differ where a sentence is turned round.
+    private static string Numbers(string text) =>
+        string.Join(" ", Number().Matches(text).Select(m => m.Value.Replace(',', '.')).Order(StringComparer.Ordinal));
+
+    [GeneratedRegex(@"[0-9]+(?:[.,][0-9]+)?")]
+    private static partial Regex Number();
 
     private static string Key(Adaptation change) => $"adaptations.{TaskFileWords.Of(change.Step)}.{TaskFileWords.Of(change.Need)}";
 }

@@ -67,6 +67,7 @@ public sealed class DesignCheckTests
         { "DesignPrerequisiteUnknown", "\"prerequisites\": []", "\"prerequisites\": [\"019ba208-9999-7ab8-b19d-5620b22b855e\"]", "t.json, prerequisites[0]: no task of the folder has the id 019ba208-9999" },
         { "DesignPrerequisiteLoops", "\"prerequisites\": []", $"\"prerequisites\": [\"{SampleTask.Id}\"]", $"t.json, prerequisites[0]: {SampleTask.Id} leads back to this task" },
         { "DesignPartsDiffer", ", \"Mis brazos están largos.\"", ", \"Mis brazos están largos.\", \"Respiro.\"", "t.json, words.es.cues: \"en\" has 3 of these and here are 4" },
+        { "DesignNumbersDiffer", "\"Manos en un banco\"", "\"Manos en un banco de 0,5 m\"", "t.json, words.es.levels[1]: \"en\" has the numbers \"\" here and this language \"0.5\"" },
         { "DesignPartMissing", "\"sight\": \"Una pareja habla.\"", "\"hearing\": \"Una pareja habla.\"", "t.json, words.es.adaptations.people.sight: this part is in \"en\" and missing here." },
         { "DesignPartExtra", "\"sight\": \"Una pareja habla.\"", "\"sight\": \"Una pareja habla.\", \"hearing\": \"Una pareja muestra.\"", "t.json, words.es.adaptations.people.hearing: this part is here and missing in \"en\"." },
         { "DesignWithoutWords", "\"words\": {", "\"other\": {", "t.json, words: the task has no words in any language" },
