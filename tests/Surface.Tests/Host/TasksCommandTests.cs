@@ -32,6 +32,18 @@ public sealed class TasksCommandTests
         Assert.Equal(1, said["taskCount"]!.GetValue<int>());
     }
 
+    [Theory]
+    [InlineData("C.UTF-8", "Static balances", "  one-foot-balance         One-foot balance")]
+    [InlineData("es_ES.UTF-8", "Equilibrios estáticos", "  one-foot-balance         Equilibrio sobre un pie")]
+    public async Task List_InALanguage_NamesTheTasksUnderTheirPattern(string language, string pattern, string line)
+    {
+        var run = await HostProgram.RunInAsync(input: null, language, "tasks", "list");
+        Assert.Equal(0, run.ExitCode);
+        var lines = run.Output.Split('\n').Select(l => l.TrimEnd()).ToList();
+        Assert.Equal(pattern, lines[0]);
+        Assert.Contains(line, lines);
+    }
+
     [Fact]
     public async Task Check_OfAFolderWithoutTasks_SaysSo()
     {
