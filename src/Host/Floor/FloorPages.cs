@@ -16,8 +16,17 @@ internal static class FloorPages
     {
         var files = FloorFile.In(Folder);
         if (!files.TryGetValue("index.html", out var page)) return;
-        foreach (var face in Faces) app.MapMethods(face, Reading, page.Answer);
-        foreach (var (name, file) in files) app.MapMethods("/floor/" + name, Reading, file.Answer);
+        foreach (var face in Faces) app.MapMethods(face, Reading, http => ShownAsync(http, page));
+        foreach (var (name, file) in files) app.MapMethods("/floor/" + name, Reading, http => file.Answer(http).ExecuteAsync(http));
+    }
+
+    private static Task ShownAsync(HttpContext http, FloorFile page)
+    {
+        if (http.Request.Path != "/floor") return page.Answer(http).ExecuteAsync(http);
+        // What works without a network lies under /floor/; what a link brings behind its # goes along.
+        http.Response.StatusCode = StatusCodes.Status308PermanentRedirect;
+        http.Response.Headers.Location = "/floor/";
+        return Task.CompletedTask;
     }
 
     private static string[] Reading => [HttpMethods.Get, HttpMethods.Head];

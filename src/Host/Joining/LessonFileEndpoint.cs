@@ -36,7 +36,7 @@ internal static class LessonFileEndpoint
             if (own.Count > 0) await member.ClaimAsync(new ClaimRequest(own), cancel);
             // More than two share a tablet as a station does, which then knows nobody else.
             var bundle = LessonBundles.Of(chosen.Count > 2 ? record with { Pupils = chosen } : record, kind, own, CultureInfo.CurrentUICulture);
-            var file = new LessonFile(member.DeviceId, tokens.Of(member), member.State, bundle);
+            var file = new LessonFile(tokens.Of(member), new LessonFileDevice(member.DeviceId, member.State.DeviceName, kind), bundle);
             var name = LessonPrint.FileName(record, $"{HostWords.Say("FileOfFloor")}-{member.State.DeviceName}".Replace(' ', '-'));
             return Results.File(JsonSerializer.SerializeToUtf8Bytes(file, EntryJson.Options), "application/json", name + ".json");
         }

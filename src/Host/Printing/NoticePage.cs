@@ -17,10 +17,10 @@ internal static class NoticePage
         Of(StatusCodes.Status409Conflict, HostWords.Say("PrintNoPupils"), $"/classes/{classId}", HostWords.Say("ToClass"));
 
     public static IResult NotOpen(Guid lessonId) =>
-        Of(StatusCodes.Status409Conflict, HostWords.Say("FloorNotOpen"), $"/lessons/{lessonId}/floor", HostWords.Say("ToFloor"));
+        Of(StatusCodes.Status409Conflict, HostWords.Say("FloorNotOpen"), $"/lessons/{lessonId}/floor", HostWords.Say("ToTablets"));
 
     public static IResult Refused(Guid lessonId, string sentence) =>
-        Of(StatusCodes.Status409Conflict, sentence, $"/lessons/{lessonId}/floor", HostWords.Say("ToFloor"));
+        Of(StatusCodes.Status409Conflict, sentence, $"/lessons/{lessonId}/floor", HostWords.Say("ToTablets"));
 
     public static IResult PageMissing(Guid lessonId, int page, int count) =>
         Of(StatusCodes.Status404NotFound, HostWords.Say("PrintPageMissing", page, count), $"/lessons/{lessonId}", HostWords.Say("ToLesson"));

@@ -25,14 +25,14 @@ internal static class DeskGate
             await next(context);
             return;
         }
-        await AnswerAsync(context, StatusCodes.Status403Forbidden, NoticePage.Html(HostWords.Say("DeskClosed"), "/floor/", HostWords.Say("ToFloor")));
+        await AnswerAsync(context, StatusCodes.Status403Forbidden, NoticePage.Html(HostWords.Say("DeskClosed"), "/floor/", HostWords.Say("GateToFloor")));
     });
 
     /// <summary>Maps the page that a link for another device leads to.</summary>
     public static void MapDeskKey(this WebApplication app) => app.MapGet(DeskKeys.Path, (HttpContext context, DeskKeys keys) =>
     {
         if (keys.Use(context.Request.Query["k"]) is not { } cookie)
-            return AnswerAsync(context, StatusCodes.Status403Forbidden, NoticePage.Html(HostWords.Say("DeskKeyInvalid"), "/floor/", HostWords.Say("ToFloor")));
+            return AnswerAsync(context, StatusCodes.Status403Forbidden, NoticePage.Html(HostWords.Say("DeskKeyInvalid"), "/floor/", HostWords.Say("GateToFloor")));
         context.Response.Cookies.Append(DeskKeys.Cookie, cookie, new CookieOptions
         {
             HttpOnly = true,

@@ -50,7 +50,7 @@ internal static class SyncEndpoints
             if (refusal.Kind == FloorProblemKind.Busy) Log(http, refusal.InnerException ?? refusal);
             await FloorProblems.WriteAsync(http, refusal.Kind);
         }
-        catch (Exception failure) when (failure is DbException or IOException or TimeoutException && !http.RequestAborted.IsCancellationRequested && !http.Response.HasStarted)
+        catch (Exception failure) when (IsOfTheStore(failure) && !http.RequestAborted.IsCancellationRequested && !http.Response.HasStarted)
         {
             Log(http, failure);
             await FloorProblems.WriteAsync(http, FloorProblemKind.Busy);
@@ -154,6 +154,8 @@ internal static class SyncEndpoints
         var lesson = await http.RequestServices.GetRequiredService<FloorHub>().RenewCodeAsync(member, http.RequestAborted);
         await AnswerAsync(http, new CodeAnswer(lesson.Code, lesson.CodeUntil));
     }
+
+    private static bool IsOfTheStore(Exception failure) => failure is DbException or IOException or TimeoutException || failure.InnerException is DbException or TimeoutException;
 
     private static Task AnswerAsync<T>(HttpContext http, T answer) => http.Response.WriteAsJsonAsync(answer, EntryJson.Options, http.RequestAborted);
 

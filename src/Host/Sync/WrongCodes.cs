@@ -35,10 +35,6 @@ internal sealed class WrongCodes : IDisposable
 
     public void Dispose() => _limits.Dispose();
 
-    // No permits: only whether there are any.
-    private bool IsLeft(string place)
-    {
-        using var lease = _limits.AttemptAcquire(place, 0);
-        return lease.IsAcquired;
-    }
+    // Not by asking for 0 permits: that is granted for the smallest part of one, and parts come back at any time.
+    private bool IsLeft(string place) => _limits.GetStatistics(place) is not { CurrentAvailablePermits: <= 0 };
 }

@@ -50,7 +50,9 @@ internal static class PupilSetCheck
     {
         if (set.Predicted is not { } predicted)
         {
-            if (sheet.Predicts != PredictionKind.Nothing && set.Trials.Count > 0) findings.Add(Finding.Flagged("PredictionMissing", place));
+            // Seconds cannot be predicted of a level that is not held, and a tablet does not ask for them there.
+            var isAsked = sheet.Predicts != PredictionKind.Nothing && !(sheet.Predicts == PredictionKind.HoldS && set.Chosen is { Dose.Kind: not DoseKind.HoldS });
+            if (isAsked && set.Trials.Count > 0) findings.Add(Finding.Flagged("PredictionMissing", place));
             return;
         }
         if (sheet.Predicts == PredictionKind.SuccessCount && predicted.SuccessCount is null) findings.Add(Finding.Flagged("PredictionNotCount", place));

@@ -14,6 +14,7 @@ public sealed partial class FloorRoom
     private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan RenewEvery = TimeSpan.FromSeconds(5);
     private static readonly TimeSpan AskEvery = TimeSpan.FromSeconds(3);
+    private static readonly TimeSpan AnnouncedWithin = TimeSpan.FromMilliseconds(50);
 
     private readonly Channel<bool> _urgent = Channel.CreateBounded<bool>(new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropWrite });
     private readonly LiveQuestions _live;
@@ -28,7 +29,8 @@ public sealed partial class FloorRoom
     {
         if (_following is not null) return;
         _following = new CancellationTokenSource();
-        _ = Task.Run(() => FollowAsync(_following.Token));
+        var until = _following.Token;
+        _ = Task.Run(() => FollowAsync(until), CancellationToken.None);
     }
 
     private void StopFollowingLocked()
@@ -77,10 +79,14 @@ public sealed partial class FloorRoom
     // Entries from the desk, from paper or from another program, or some that are no longer there.
     private async Task<bool> HasOthersAsync(CancellationToken cancel)
     {
-        var knowledge = Knowledge;
+        var (knowledge, countBefore) = (Knowledge, Knowledge.EntryCount);
         var stamps = await _store.ListLessonStampsAsync(Lesson.SchoolId, knowledge.Record.Class.Id, cancel);
-        return stamps.FirstOrDefault(s => s.LessonId == Lesson.LessonId) is { } stamp
-            && (stamp.EntryCount != Knowledge.EntryCount || stamp.FrozenAt != knowledge.Record.Sheet?.FrozenAt);
+        if (stamps.FirstOrDefault(s => s.LessonId == Lesson.LessonId) is not { } stamp) return false;
+        if (stamp.FrozenAt != knowledge.Record.Sheet?.FrozenAt || stamp.EntryCount < countBefore) return true;
+        if (stamp.EntryCount <= Knowledge.EntryCount) return false;
+        // A commit of this program that is not announced yet is the likeliest: it is in a moment.
+        await Task.Delay(AnnouncedWithin, Clock, cancel);
+        return stamp.EntryCount > Knowledge.EntryCount;
     }
 
     private async Task RenewFollowingAsync(CancellationToken cancel)

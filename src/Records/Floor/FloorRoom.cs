@@ -118,8 +118,8 @@ public sealed partial class FloorRoom
         lock (_lock)
         {
             var device = deviceId is null ? null : _devices[deviceId];
-            // After a pupil was erased the log is another one, and what is in it was told already.
-            var from = toldLog is null ? _log.Count : toldLog == _logVersion || toldLog < 0 ? toldEntryCount : _log.Count;
+            // After a pupil was erased the log is another one: it is told from its start, and what was told before is known by its id.
+            var from = toldLog is null ? _log.Count : toldLog == _logVersion ? toldEntryCount : 0;
             var entries = _log.GetRange(Math.Min(from, _log.Count), Math.Min(most, Math.Max(0, _log.Count - from)));
             var until = Math.Min(from + entries.Count, _log.Count);
             return new(

@@ -88,6 +88,16 @@ public sealed class PupilSheetCheckTests
     }
 
     [Fact]
+    public void Of_SecondsAskedForACountedLevel_AreNotMissed()
+    {
+        var holds = Taught with { Sheet = Taught.Sheet! with { Content = Towers with { Predicts = PredictionKind.HoldS } } };
+        var recorder = RecorderOf(holds);
+        Assert.Empty(PupilSheetCheck.Of(holds.With(
+            recorder.Put(Alba.Id, RopeId, 1, null, new Choice(RopeLevels[0].Id)), recorder.Put(Alba.Id, RopeId, 1, 1, new Trial(true))), Alba.Id));
+        Assert.Equal(["PredictionMissing"], KeysOf(holds, (1, null, Level(0)), (1, 1, new Trial(true))));
+    }
+
+    [Fact]
     public void Of_OldNumbersBeyondTheSheet_AreFlagged()
     {
         var trials = Enumerable.Range(1, 6).Select(n => (1, (int?)n, (EntryFact)new Trial(true)));

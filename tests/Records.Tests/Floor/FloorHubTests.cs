@@ -39,13 +39,19 @@ public sealed class FloorHubTests
         await using var open = await OpenLesson.OpenAsync(database);
         var second = open.School.Lesson with { Id = EntryId.New(open.Clock), SheetVersion = 1 };
         await open.Store.SaveLessonAsync(second);
-        // A new hub draws the same characters from the start: the first lesson's code comes up first.
-        var drawn = 0;
-        await using var twin = new FloorHub(open.Store, open.Clock, most => drawn++ % most, "1.0");
+        // A hub that draws the same characters from the start: the first lesson's code comes up first.
+        var (draw, drawn) = (OpenLesson.Draws(), 0);
+        await using var twin = new FloorHub(open.Store, open.Clock, Counted, "1.0");
         var lesson = await twin.OpenAsync(open.School.Id, second.Id);
         Assert.NotEqual(open.Lesson.Code, lesson.Code);
         Assert.Equal(2 * JoinCode.Length, drawn);
         Assert.Equal((await twin.JoinByCodeAsync(open.School.Id, new("tablet", FloorDeviceKind.Station, lesson.Code))).Of.LessonId, second.Id);
+
+        int Counted(int most)
+        {
+            drawn++;
+            return draw(most);
+        }
     }
 
     [Fact]

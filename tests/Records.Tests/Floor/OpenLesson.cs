@@ -10,7 +10,7 @@ namespace Slantwise.Records.Tests.Floor;
 internal sealed class OpenLesson : IAsyncDisposable
 {
     private readonly Dictionary<string, long> _sequences = [];
-    private int _drawn;
+    private readonly Func<int, int> _draw = Draws();
 
     private OpenLesson(TestStore test, IStore store)
     {
@@ -89,6 +89,12 @@ internal sealed class OpenLesson : IAsyncDisposable
         await Test.DisposeAsync();
     }
 
-    // Foreseeable, so that a test can make two codes meet.
-    private FloorHub NewHub() => new(Store, Clock, most => _drawn++ % most, "1.0");
+    /// <summary>Draws that are the same each time they are begun, so that a test can make two codes meet.</summary>
+    public static Func<int, int> Draws()
+    {
+        var random = new Random(7);
+        return random.Next;
+    }
+
+    private FloorHub NewHub() => new(Store, Clock, _draw, "1.0");
 }

@@ -23,14 +23,16 @@ const overS = 20;
 
 /** The projector page: the tasks, cues and figures for the whole class. It knows no pupil, so it can show none. Stop and the end of the lesson lie over it as over every face. */
 export function BoardFace({ floor, join }: BoardFaceProps) {
-  const shown = useMemo(() => join ?? joinInLink(location.hash, location.origin, serverTimeMs()), [join]);
+  const shown = useMemo(() => join ?? joinInLink(location.hash, location.origin), [join]);
   const [fixedAt, setFixedAt] = useState<number | undefined>();
   const [startMs, setStartMs] = useState(() => Date.now());
   const [nowMs, setNowMs] = useState(() => Date.now());
+  const [size, setSize] = useState(() => `${innerWidth}x${innerHeight}`);
   const state = floor.state.value;
   const bundle = readable(floor.bundle.value, language.value);
   const count = bundle.tasks.length;
-  const at = taskShown(count, fixedAt, (nowMs - startMs) / 1000);
+  const sinceS = Math.max(0, nowMs - startMs) / 1000;
+  const at = taskShown(count, fixedAt, sinceS);
 
   const fix = (task: number | undefined) => {
     setFixedAt(task);
@@ -39,11 +41,19 @@ export function BoardFace({ floor, join }: BoardFaceProps) {
   };
   useEffect(() => {
     const tick = setInterval(() => setNowMs(Date.now()), 250);
-    return () => clearInterval(tick);
+    const resize = () => setSize(`${innerWidth}x${innerHeight}`);
+    addEventListener("resize", resize);
+    return () => {
+      clearInterval(tick);
+      removeEventListener("resize", resize);
+    };
   }, []);
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
       if (event.altKey || event.ctrlKey || event.metaKey) return;
+      // A key pressed on something means that: a button's space, a dialog's Escape, a field's letters.
+      const on = event.target instanceof Element ? event.target : undefined;
+      if (on?.closest("dialog, input, select, textarea") || (event.key === " " && on?.closest("button, a, label"))) return;
       const next = boardKey(event.key, count, at);
       if (next === undefined) return;
       event.preventDefault();
@@ -62,7 +72,11 @@ export function BoardFace({ floor, join }: BoardFaceProps) {
 
   return (
     <main class="board" data-joining={isJoining ? "" : undefined} data-counting={isCounting ? "" : undefined}>
-      {task ? <BoardTask key={task.taskId} task={task} figures={bundle.figures} /> : <p class="board-end">{say("BoardNoTask")}</p>}
+      {task ? (
+        <BoardTask key={task.taskId} task={task} figures={bundle.figures} room={`${isCounting} ${isJoining} ${size}`} sinceS={sinceS} />
+      ) : (
+        <p class="board-end">{say("BoardNoTask")}</p>
+      )}
       {(isCounting || isJoining) && (
         <aside class="board-side">
           {isCounting && (

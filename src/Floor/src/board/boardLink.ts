@@ -1,3 +1,5 @@
+import { serverTimeMs } from "../sync/clock";
+
 /** What a class joins with, as the board's link says it. */
 export interface JoinShown {
   readonly code: string;
@@ -22,7 +24,7 @@ export function joinShown(code: string, origin: string, untilMs: number): JoinSh
  * @param openedMs When the link was opened, by the server's clock.
  * @returns None without a code: a code that may be dead is not shown.
  */
-export function joinInLink(hash: string, origin: string, openedMs: number): JoinShown | undefined {
+export function joinInLink(hash: string, origin: string, openedMs = serverTimeMs()): JoinShown | undefined {
   const parts = new URLSearchParams(hash.replace(/^#/, ""));
   const [code, until] = [parts.get("code"), Date.parse(parts.get("until") ?? "")];
   return code ? joinShown(code, origin, Number.isFinite(until) ? until : openedMs + unsaidMin * 60_000) : undefined;

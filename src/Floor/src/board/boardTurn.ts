@@ -1,5 +1,5 @@
 /** How long the board stays with a task before it shows the next. */
-export const turnS = 25;
+export const turnS = 24;
 
 /**
  * Which task the board shows.

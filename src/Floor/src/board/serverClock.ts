@@ -1,12 +1,12 @@
 import type { FloorState } from "../contracts";
 
 /**
- * Whole seconds left of the countdown, the begun one included; 0 once it is over, none where none runs.
+ * Whole seconds left of the countdown, to the nearest, since clocks agree to less than half a second only: a minute must not begin with 1:01. 0 once it is over, none where none runs.
  * @param serverMs What the server's clock shows now.
  */
 export function countdownLeftS(state: Pick<FloorState, "countdownUntil">, serverMs: number): number | undefined {
   if (state.countdownUntil === undefined) return undefined;
-  return Math.max(0, Math.ceil((Date.parse(state.countdownUntil) - serverMs) / 1000));
+  return Math.max(0, Math.round((Date.parse(state.countdownUntil) - serverMs) / 1000));
 }
 
 /** Minutes and seconds as a clock shows them. */

@@ -39,7 +39,7 @@ export function ShowChain({ entries, onClose }: { readonly entries: readonly Ent
     return () => clearInterval(timer);
   }, [isRunning.value, total]);
   return (
-    <div class="chain stack-s" data-part={at.value + 1} data-total={total}>
+    <div class="chain" data-part={at.value + 1} data-total={total}>
       <p>{say("SyncChainHow")}</p>
       {problem.value !== undefined && <Banner kind="problem" isNews>{problemText(problem.value)}</Banner>}
       <svg class="chain-code" viewBox={`0 0 ${code.value?.size ?? 1} ${code.value?.size ?? 1}`} role="img" aria-label={say("SyncChainPart", at.value + 1, total)} shape-rendering="crispEdges">

@@ -3,12 +3,16 @@ import { useEffect } from "preact/hooks";
 import type { KeptFloor } from "../keep/keptFloor";
 import { Banner } from "../ui/Banner";
 import { Button } from "../ui/Button";
+import type { Delivery } from "../lesson/floor";
 import { say } from "../words/say";
 import { Cover } from "./Cover";
+import { later } from "./later";
 import type { Session } from "./session";
 import { SettingsButton } from "./SettingsButton";
 import { StatusLine } from "./StatusLine";
 import { isNewerThere } from "./update";
+
+const HandOver = later(async () => (await import("../chain/HandOver")).HandOver);
 
 /** What lies around and over every face: how things stand, stop, rest and the end of the lesson. */
 export function Frame({ session, floor, children }: { readonly session: Session; readonly floor: KeptFloor; readonly children: ComponentChildren }) {
@@ -26,7 +30,7 @@ export function Frame({ session, floor, children }: { readonly session: Session;
       {session.face === "pupil" && <StatusLine session={session} floor={floor} />}
       {session.mustRejoin.value && (
         <Banner kind="caution" isNews>
-          <p>{say("SyncTokenInvalid")}</p>
+          <p>{say(session.face === "pupil" ? "SyncTokenInvalid" : "JoinTicketInvalid")}</p>
           {session.face === "pupil" && <Button onPress={() => session.rejoin()}>{say("JoinRepeatCode")}</Button>}
         </Banner>
       )}
@@ -42,7 +46,7 @@ export function Frame({ session, floor, children }: { readonly session: Session;
         {isStopped ? (
           <Cover kind="stop" title={say("JoinStop")} text={say("JoinStopText")} />
         ) : isEnded || isOver ? (
-          <Ended session={session} unsentCount={unsentCount} refusedCount={refused.length} isOver={isOver} />
+          <Ended session={session} unsentCount={unsentCount} refused={refused} isOver={isOver} />
         ) : isLocked && !isTeacher ? (
           <Cover kind="rest" title={say("JoinLocked")} text={say("JoinLockedText")} />
         ) : null}
@@ -54,11 +58,11 @@ export function Frame({ session, floor, children }: { readonly session: Session;
 interface EndedProps {
   readonly session: Session;
   readonly unsentCount: number;
-  readonly refusedCount: number;
+  readonly refused: Delivery["refused"];
   readonly isOver: boolean;
 }
 
-function Ended({ session, unsentCount, refusedCount, isOver }: EndedProps) {
+function Ended({ session, unsentCount, refused, isOver }: EndedProps) {
   if (session.isLookingBack.value) return null;
   if (isOver) {
     return (
@@ -77,8 +81,13 @@ function Ended({ session, unsentCount, refusedCount, isOver }: EndedProps) {
     );
   }
   return (
-    <Cover kind="end" title={say("JoinLessonEnded")} text={refusedCount > 0 ? say("JoinLessonEndedRefused", refusedCount) : say("JoinChecking")}>
-      {refusedCount > 0 && <Button kind="main" onPress={() => session.finishEnded()}>{say("JoinSeenByTeacher")}</Button>}
+    <Cover kind="end" title={say("JoinLessonEnded")} text={refused.length > 0 ? say("JoinLessonEndedRefused", refused.length) : say("JoinChecking")}>
+      {refused.length > 0 && (
+        <>
+          <Button kind="main" onPress={() => session.finishEnded()}>{say("JoinSeenByTeacher")}</Button>
+          <HandOver entries={async () => refused.map((r) => r.entry)} name={session.lesson.value?.className ?? ""} />
+        </>
+      )}
     </Cover>
   );
 }

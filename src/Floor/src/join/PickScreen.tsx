@@ -1,5 +1,5 @@
 import { useSignal } from "@preact/signals";
-import { problemText } from "../sync/problem";
+import { Problem, problemText } from "../sync/problem";
 import { Banner } from "../ui/Banner";
 import { Button } from "../ui/Button";
 import { Mark } from "../ui/Mark";
@@ -49,7 +49,12 @@ export function PickScreen({ session }: { readonly session: Session }) {
         </>
       }
     >
-      {problem !== undefined && <Banner kind="problem" isNews>{problemText(problem)}</Banner>}
+      {problem !== undefined && (
+        <Banner kind="problem" isNews>
+          <p>{problemText(problem)}</p>
+          {problem instanceof Problem && !problem.isPassing && <Button onPress={() => session.rejoin()}>{say("JoinRepeatCode")}</Button>}
+        </Banner>
+      )}
       {pupils.length > shortListCount && (
         <label class="filter">
           <span>{say("JoinFilterNames")}</span>

@@ -9,6 +9,7 @@ import { Api } from "../sync/api";
 import { clockOffsetMs, recallClock } from "../sync/clock";
 import type { Line } from "../sync/line";
 import { Problem } from "../sync/problem";
+import { fetchAhead } from "./ahead";
 import { readBundleFile } from "./bundleFile";
 import { isWholeCode, linkOf, restOf, type JoinLink } from "./link";
 import { loadWords } from "../words/say";
@@ -75,7 +76,7 @@ export class Session {
     if (this.link.value) history.replaceState(null, "", location.pathname + restOf(location.hash));
     const lessons = await this.keep.lessons();
     const open = lessons.find((l) => l.isOpen && l.face === this.face);
-    if (this.link.value) await this.follow(this.link.value, open);
+    if (this.link.value) await this.follow(open);
     else if (open) await this.enter(open);
     else this.stage.value = "start";
     if (this.stage.value === "opening") this.stage.value = open ? "lesson" : "start";
@@ -217,10 +218,12 @@ export class Session {
     await this.busy(async () => {
       const { lesson, bundle } = readBundleFile(await file.text(), this.face);
       const known = (await this.keep!.lessons()).find((l) => l.key === lesson.key);
-      await this.keep!.saveLesson({ ...lesson, ...(known?.token && { token: known.token }) });
-      await this.keep!.saveBundle({ lessonKey: lesson.key, bundle });
+      // The same file once more: what the device has been given since stays.
+      const opened = known?.token !== undefined ? { ...lesson, token: known.token } : lesson;
+      await this.keep!.saveLesson(opened);
+      await this.keep!.saveBundle({ lessonKey: opened.key, bundle });
       this.closeFloor();
-      await this.enter(lesson);
+      await this.enter(opened);
     });
   }
 
@@ -229,7 +232,8 @@ export class Session {
     return this.keep!.waiting(lessonKey);
   }
 
-  private async follow(link: JoinLink, open: KeptLesson | undefined): Promise<void> {
+  /** Goes where the link leads: a pupil says first what the device is for. */
+  private async follow(open: KeptLesson | undefined): Promise<void> {
     this.prepare();
     if (this.face === "pupil") {
       this.lesson.value = open;
@@ -239,7 +243,6 @@ export class Session {
     await this.join(this.face);
     // A link that does not hold any more is no reason to lose sight of the lesson that is open.
     if (this.stage.value !== "lesson" && open) await this.enter(open);
-    void link;
   }
 
   private async asked(kind: FloorDeviceKind, link: JoinLink, before: KeptLesson | undefined): Promise<JoinAnswer & { deviceId: string }> {
@@ -271,12 +274,13 @@ export class Session {
     const keep = this.keep!;
     const bundle = await keep.bundle(lesson.key);
     this.lesson.value = lesson;
-    if (!bundle) {
-      // Joined, and the battery died before a name was picked.
-      if (lesson.kind === "pupil" || lesson.kind === "pair") this.stage.value = "pick";
-      else await this.claimNow([]);
+    const picks = lesson.kind === "pupil" || lesson.kind === "pair";
+    // Joined, or freed, and the battery died before a name was picked.
+    if (picks && (!bundle || lesson.state.pupilIds.length === 0)) {
+      this.stage.value = "pick";
       return;
     }
+    if (!bundle) return this.claimNow([]);
     recallClock(lesson.clockOffsetMs);
     const api = new Api(lesson.token);
     const [{ KeptFloor, Line }, face] = await Promise.all([loadEngine(), loadFace(this.face)]);
@@ -285,6 +289,7 @@ export class Session {
     this.shown.value = face;
     this.stage.value = "lesson";
     void startWorker();
+    void fetchAhead(this.face);
     if (lesson.token === undefined) return;
     this.line = new Line(keep, floor, api, { onTokenInvalid: () => (this.mustRejoin.value = true), onState: (state) => this.heard(state) }, bundle.tag);
     this.line.start();

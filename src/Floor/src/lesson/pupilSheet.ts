@@ -70,7 +70,7 @@ export function passKey(pupilId: string, taskId: string, setNumber: number, pass
 export function pupilSheet(bundle: LessonBundle, pupilId: string, log: readonly Entry[], passed: ReadonlySet<string> = new Set()): PupilSheet | undefined {
   const pupil = bundle.pupils.find((p) => p.pupilId === pupilId);
   if (!pupil) return undefined;
-  const own = current(log).filter((e) => e.pupilId === pupilId && isPupils(e.fact));
+  const own = holding(log, pupilId);
   const tasks: TaskSheet[] = [];
   for (const task of bundle.tasks) {
     const levels = offered(task, pupil);
@@ -96,8 +96,8 @@ export function isPredicted(bundle: LessonBundle, level: BundleLevel): boolean {
 
 /** What undo would take back, the newest first: the pupil's last step made on this device, with all ticks of a set as one step. Empty where there is none. */
 export function lastStep(log: readonly Entry[], pupilId: string, deviceId: string): readonly Entry[] {
-  const own = current(log)
-    .filter((e) => e.pupilId === pupilId && e.deviceId === deviceId && isPupils(e.fact))
+  const own = holding(log, pupilId)
+    .filter((e) => e.deviceId === deviceId)
     .sort((a, b) => b.deviceSequence - a.deviceSequence);
   const last = own[0];
   if (!last) return [];
@@ -110,6 +110,11 @@ export function lastStep(log: readonly Entry[], pupilId: string, deviceId: strin
 export function longestHoldS(sets: readonly SetSheet[]): number | undefined {
   const holds = sets.flatMap((s) => s.trials.map((t) => t.heldS ?? -1)).filter((s) => s >= 0);
   return holds.length === 0 ? undefined : Math.max(...holds);
+}
+
+/** A pupil's entries that hold. The class is left out first: a station's log is long, and this is asked at every tap. */
+function holding(log: readonly Entry[], pupilId: string): Entry[] {
+  return current(log.filter((e) => e.pupilId === pupilId || e.fact.kind === "withdrawal")).filter((e) => isPupils(e.fact));
 }
 
 function isPupils(fact: EntryFact): boolean {

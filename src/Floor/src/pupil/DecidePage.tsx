@@ -39,6 +39,7 @@ export function DecidePage({ view, sheet, step, onDecided }: DecidePageProps) {
         title={tell(isPartner, "PupilWhy", name)}
         above={nextWords(next)}
         step={`why-${task.taskId}-${step.setNumber}`}
+        onUndo={() => setNext(undefined)}
         foot={
           <>
             <Button kind="quiet" mark="back" onPress={() => setNext(undefined)}>
@@ -73,7 +74,7 @@ export function DecidePage({ view, sheet, step, onDecided }: DecidePageProps) {
       step={`decide-${task.taskId}-${step.setNumber}`}
     >
       <Tries trials={set.trials} />
-      <ul class="choice wide" style="--card:12rem">
+      <ul class="choice wide" style="--card:10.5rem">
         {options.map((option) => (
           <li key={option}>
             <button type="button" class="card centred large" data-next={option} onClick={() => void (session.isBouncing || setNext(option))}>

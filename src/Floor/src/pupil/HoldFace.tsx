@@ -6,7 +6,7 @@ import { countInS, heldS, type HoldTimer } from "./holdTimer";
 
 /** A hold under way, for the far end of the gym: digits over the whole screen, and a ring along its edge that is full when the level's seconds are reached. */
 export function HoldFace({ timer, doseS }: { readonly timer: HoldTimer; readonly doseS: number }) {
-  const face = useRef<HTMLDivElement>(null);
+  const face = useRef<HTMLElement>(null);
   const whole = useRef<HTMLSpanElement>(null);
   const tenth = useRef<HTMLSpanElement>(null);
   const arc = useRef<SVGPathElement>(null);
@@ -36,7 +36,7 @@ export function HoldFace({ timer, doseS }: { readonly timer: HoldTimer; readonly
 
   const isCounting = timer.kind === "counting";
   return (
-    <div ref={face} class="hold-face" data-kind={timer.kind}>
+    <main ref={face} class="hold-face" data-kind={timer.kind}>
       <svg class="ring" aria-hidden="true">
         <path class="track" d={ring} />
         <path ref={arc} class="arc" d={ring} pathLength={1} style="stroke-dasharray:1;stroke-dashoffset:1" />
@@ -49,8 +49,8 @@ export function HoldFace({ timer, doseS }: { readonly timer: HoldTimer; readonly
         <Mark name="check" />
         <span>{numberWords(doseS)} s</span>
       </p>
-      <p class="hint">{say(isCounting ? "PupilTapCancel" : "PupilTapStop")}</p>
-    </div>
+      <h1 class="hint">{say(isCounting ? "PupilTapCancel" : "PupilTapStop")}</h1>
+    </main>
   );
 }
 

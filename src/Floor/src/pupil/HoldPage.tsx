@@ -52,6 +52,7 @@ export function HoldPage({ view, level, title, above, step, tries, enough, onSav
         }
         above={above}
         step={`${step}-held`}
+        onUndo={() => void (session.isBouncing || again())}
         foot={
           <>
             <Button kind="quiet" onPress={() => void (session.isBouncing || again())}>

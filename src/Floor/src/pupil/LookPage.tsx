@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { languageOf } from "../lesson/readable";
 import { passKey, type SetSheet, type TaskSheet } from "../lesson/pupilSheet";
 import { Button } from "../ui/Button";
@@ -26,13 +26,22 @@ export function LookPage({ view, sheet, set }: LookPageProps) {
   useEffect(() => void (session.looking.value = key), [key]);
 
   const spoken = languageOf(view.bundle, task.taskId, language.value, ["en", "es"]);
+  const saving = useRef(new Map<number, Promise<boolean>>());
   const answer = async (cueNumber: number, isTicked: boolean) => {
     setTapped((before) => new Map(before).set(cueNumber, isTicked));
-    await session.saveTick(about, { kind: "cueTick", cueNumber, isTicked });
+    const saved = session.saveTick(about, { kind: "cueTick", cueNumber, isTicked });
+    saving.current.set(cueNumber, saved);
+    await saved;
+    if (saving.current.get(cueNumber) !== saved) return;
+    saving.current.delete(cueNumber);
     setTapped((before) => new Map([...before].filter(([n]) => n !== cueNumber)));
   };
-  const done = () => {
-    if (set.ticks.size < task.cues.length) session.pass(task.taskId, set.setNumber, "look");
+  // "Next" may come before the last answer is stored: it waits for it, and stays where one could not be.
+  const done = async () => {
+    if (session.isBouncing) return;
+    const isComplete = task.cues.every((_, i) => set.ticks.has(i + 1) || saving.current.has(i + 1) || tapped.has(i + 1));
+    if ((await Promise.all(saving.current.values())).includes(false)) return;
+    if (!isComplete) session.pass(task.taskId, set.setNumber, "look");
     session.looking.value = undefined;
     session.rest();
   };
@@ -44,7 +53,7 @@ export function LookPage({ view, sheet, set }: LookPageProps) {
       above={`${task.name} · ${say("PupilSet", set.setNumber, view.bundle.setCount)}`}
       step={`look-${task.taskId}-${set.setNumber}`}
       foot={
-        <Button kind={isAll ? "main" : "plain"} isLarge mark="next" onPress={() => void (session.isBouncing || tapped.size > 0 || done())}>
+        <Button kind={isAll ? "main" : "plain"} isLarge mark="next" onPress={done}>
           {say(isAll ? "PupilNext" : "PupilRestOpen")}
         </Button>
       }
@@ -57,11 +66,11 @@ export function LookPage({ view, sheet, set }: LookPageProps) {
           </Button>
         )}
       </div>
-      <ul class="cues">
+      <div class="cues">
         {task.cues.map((cue, i) => {
           const stands = tapped.get(i + 1) ?? set.ticks.get(i + 1);
           return (
-            <li key={i} role="group" aria-label={cue}>
+            <div key={i} class="row-cue" role="group" aria-label={cue}>
               <div class="cue">
                 <p lang={spoken}>{cue}</p>
                 {canSpeak(spoken) && <Button kind="quiet" mark="hear" label={say("PupilRead", cue)} onPress={() => speak([cue], spoken)} />}
@@ -76,10 +85,10 @@ export function LookPage({ view, sheet, set }: LookPageProps) {
                   {say("PupilNotSeen")}
                 </button>
               </div>
-            </li>
+            </div>
           );
         })}
-      </ul>
+      </div>
     </SheetPage>
   );
 }

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { longestHoldS, type SetSheet, type TaskSheet } from "../lesson/pupilSheet";
 import { Button } from "../ui/Button";
@@ -11,43 +12,46 @@ import type { PupilView } from "./view";
 
 /** The pupil's own page: chosen, said, done, seen, decided; beside nobody else's. */
 export function MyPage({ view }: { readonly view: PupilView }) {
-  const { session, sheet, bundle, isOver, onLeave } = view;
+  const { sheet, bundle } = view;
   const written = sheet.tasks.filter((t) => t.sets.some(isWritten));
-  const isFinished = sheet.tasks.every((t) => t.step.kind === "finished");
-  const isShared = bundle.kind === "pair" || bundle.kind === "station";
   return (
     <SheetPage
       view={view}
       title={say("PupilMine")}
       above={bundle.sheetTitle}
       step="mine"
-      foot={
-        <>
-          {onLeave && isFinished && !isShared && (
-            <Button kind="quiet" onPress={onLeave}>
-              {say("PupilLeave")}
-            </Button>
-          )}
-          {isShared && (isFinished || isOver) ? (
-            <Button kind="main" isLarge onPress={() => session.handOver(undefined)}>
-              {say("PupilNextPupil")}
-            </Button>
-          ) : (
-            !isFinished &&
-            !isOver && (
-              <Button kind="main" isLarge mark="back" onPress={() => void (session.isMine.value = false)}>
-                {say("UiBack")}
-              </Button>
-            )
-          )}
-        </>
-      }
+      foot={footOf(view)}
     >
       {written.length === 0 && <p>{say("PupilMineEmpty")}</p>}
       {written.map((t) => (
         <TaskPart key={t.task.taskId} view={view} sheet={t} />
       ))}
     </SheetPage>
+  );
+}
+
+function footOf({ session, sheet, bundle, isOver, onLeave }: PupilView): ComponentChildren {
+  const isDone = isOver || sheet.tasks.every((t) => t.step.kind === "finished");
+  if (!isDone) {
+    return (
+      <Button kind="main" isLarge mark="back" onPress={() => void (session.isMine.value = false)}>
+        {say("UiBack")}
+      </Button>
+    );
+  }
+  if (bundle.kind === "pair" || bundle.kind === "station") {
+    return (
+      <Button kind="main" isLarge onPress={() => session.handOver(undefined)}>
+        {say("PupilNextPupil")}
+      </Button>
+    );
+  }
+  return (
+    onLeave && (
+      <Button kind="quiet" onPress={onLeave}>
+        {say("PupilLeave")}
+      </Button>
+    )
   );
 }
 

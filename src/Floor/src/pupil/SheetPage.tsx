@@ -15,15 +15,17 @@ export interface SheetPageProps {
   readonly above?: ComponentChildren;
   readonly foot?: ComponentChildren;
   readonly step: string;
+  /** What undo goes back to, where the last tap is not stored yet; else the last step that is. */
+  readonly onUndo?: () => void;
   readonly children?: ComponentChildren;
 }
 
 /** A page of a pupil's sheet: whose it is and undo on top, and a sentence where something could not be saved. */
-export function SheetPage({ view, title, above, foot, step, children }: SheetPageProps) {
+export function SheetPage({ view, title, above, foot, step, onUndo, children }: SheetPageProps) {
   const { session } = view;
   useEffect(() => hush, [step]);
   return (
-    <Page title={title} above={above} foot={foot} step={step} top={<Top view={view} />}>
+    <Page title={title} above={above} foot={foot} step={step} top={<Top view={view} onUndo={onUndo} />}>
       {session.hasProblem.value && (
         <Banner kind="problem" isNews>
           {say("UiNotSaved")}
@@ -34,7 +36,7 @@ export function SheetPage({ view, title, above, foot, step, children }: SheetPag
   );
 }
 
-function Top({ view }: { readonly view: PupilView }) {
+function Top({ view, onUndo }: { readonly view: PupilView; readonly onUndo: (() => void) | undefined }) {
   const { session, name, isPartner, isOver, bundle } = view;
   const isShared = bundle.kind === "pair" || bundle.kind === "station";
   return (
@@ -56,7 +58,7 @@ function Top({ view }: { readonly view: PupilView }) {
           <Button kind="quiet" mark="page" isSide isOn={session.isMine.value} onPress={() => void (session.isMine.value = !session.isMine.value)}>
             {say("PupilMine")}
           </Button>
-          <Button kind="quiet" mark="undo" isDisabled={!session.canUndo()} onPress={async () => void (await session.undo())}>
+          <Button kind="quiet" mark="undo" isDisabled={!onUndo && !session.canUndo()} onPress={onUndo ?? (async () => void (await session.undo()))}>
             {say("UiUndo")}
           </Button>
         </>

@@ -49,13 +49,15 @@ export class Session {
     return this.once(() => this.floor.putAll(facts));
   }
 
-  /** Makes a fact hold that may be tapped back and forth: the last tap counts. */
-  async saveTick(about: About, fact: EntryFact): Promise<void> {
+  /** Makes a fact hold that may be tapped back and forth: the last tap counts. True once it is durable. */
+  async saveTick(about: About, fact: EntryFact): Promise<boolean> {
     try {
       await this.floor.put(about, fact);
       this.hasProblem.value = false;
+      return true;
     } catch (problem) {
       this.fail(problem);
+      return false;
     }
   }
 

@@ -1,4 +1,5 @@
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
+import { namesThatBegin } from "../join/names";
 import { Button } from "../ui/Button";
 import { say } from "../words/say";
 import { Sign } from "./Sign";
@@ -14,9 +15,13 @@ const fewestLetters = 4;
 export function ClassTiles({ teaching }: { readonly teaching: Teaching }) {
   const [mode, setMode] = useState<"look" | "find" | "register">("look");
   const [start, setStart] = useState("");
+  // Whoever came back from a pupil goes on from there.
+  useEffect(() => {
+    if (teaching.lastPupilId) document.querySelector<HTMLElement>(`[data-pupil="${teaching.lastPupilId}"]`)?.focus({ preventScroll: true });
+  }, []);
   const labels = teaching.tileIds.value.map((id) => teaching.labelOf(id));
   const letters = [...new Set(labels.map(initial))].sort((a, b) => a.localeCompare(b));
-  const shown = mode === "find" && start !== "" ? teaching.tileIds.value.filter((id) => isFound(teaching.labelOf(id), start)) : teaching.tileIds.value;
+  const shown = mode === "find" ? namesThatBegin(teaching.tileIds.value.map((id) => ({ pupilId: id, label: teaching.labelOf(id), isServed: false })), start).map((p) => p.pupilId) : teaching.tileIds.value;
   const present = teaching.tileIds.value.filter((id) => !teaching.absent.value.has(id));
   const unseenCount = present.filter((id) => seenOf(teaching.seen.value, id).visitCount === 0).length;
   const turn = (next: "find" | "register") => {
@@ -87,11 +92,4 @@ export function ClassTiles({ teaching }: { readonly teaching: Teaching }) {
 
 function initial(label: string): string {
   return (label[0] ?? "").normalize("NFD").charAt(0).toLocaleUpperCase();
-}
-
-function isFound(label: string, start: string): boolean {
-  const plain = (text: string) => text.normalize("NFD").replace(/\p{M}/gu, "").toLocaleLowerCase();
-  return plain(label)
-    .split(/[\s-]+/)
-    .some((word) => word.startsWith(plain(start))) || plain(label).startsWith(plain(start));
 }

@@ -3,7 +3,7 @@ import type { DeviceSeen } from "../contracts";
 import { Banner } from "../ui/Banner";
 import { Button } from "../ui/Button";
 import { say } from "../words/say";
-import { ago, count, kindText } from "./teacherWords";
+import { ago, count, deviceText, kindText } from "./teacherWords";
 import type { Teaching } from "./teaching";
 
 const kinds: readonly DeviceSeen["kind"][] = ["pupil", "pair", "station", "board", "teacher"];
@@ -55,10 +55,10 @@ function Device({ teaching, device, isOpen, onOpen }: DeviceProps) {
   return (
     <li class="device" data-left={device.hasLeft ? "" : undefined}>
       <button type="button" class="device-head" aria-expanded={isOpen} disabled={device.hasLeft} onClick={onOpen}>
-        <span class="device-name">{device.name}</span>
+        <span class="device-name">{deviceText(device.name)}</span>
         <span class="device-unsent">{device.unsentCount > 0 && <strong>{say("TeacherUnsentShort", device.unsentCount)}</strong>}</span>
         <span class="device-seen">
-          <span class="device-who">{who || kindText(device.kind)} · </span>
+          <span class="device-who">{teaching.isOwn(device) ? say("TeacherThisPhone") : who || kindText(device.kind)} · </span>
           {device.isLocked && <strong>{say("TeacherLocked")} · </strong>}
           {seen}
         </span>

@@ -43,6 +43,8 @@ export function HoldKey({ onDone, looks, label, children }: HoldKeyProps) {
   const up = () => {
     clearTimeout(hold.current);
     setStage((s) => (s === "held" ? "rest" : s));
+    // The finger may have left the button, and then no click follows.
+    setTimeout(() => (isSpent.current = false), 50);
   };
   const click = () => {
     if (isSpent.current) {

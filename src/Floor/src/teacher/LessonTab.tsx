@@ -5,7 +5,7 @@ import { Button } from "../ui/Button";
 import { Dialog } from "../ui/Dialog";
 import { say } from "../words/say";
 import { StopKey } from "./StopKey";
-import { count } from "./teacherWords";
+import { count, deviceText } from "./teacherWords";
 import type { Teaching } from "./teaching";
 
 const presetsS = [30, 60, 120, 300];
@@ -106,14 +106,14 @@ export function LessonTab({ teaching, hasCode, inbox, settings }: LessonTabProps
 /** What is not with the server yet, and where it is. */
 function StillUnsent({ teaching }: { readonly teaching: Teaching }) {
   const own = teaching.floor.delivery.value.unsentCount;
-  const holding = teaching.floor.devices.value.filter((d) => d.unsentCount > 0 && !(d.kind === "teacher" && d.name === teaching.floor.state.value.deviceName));
+  const holding = teaching.floor.devices.value.filter((d) => d.unsentCount > 0 && !teaching.isOwn(d));
   if (own === 0 && holding.length === 0) return <p>{say("TeacherEndAllSent")}</p>;
   return (
     <>
       <p>{say("TeacherEndUnsent")}</p>
       <ul class="unsent">
         {own > 0 && <li>{say("TeacherEndWhere", say("TeacherThisPhone"), own)}</li>}
-        {holding.map((d) => <li key={d.deviceId}>{say("TeacherEndWhere", d.name, d.unsentCount)}</li>)}
+        {holding.map((d) => <li key={d.deviceId}>{say("TeacherEndWhere", deviceText(d.name), d.unsentCount)}</li>)}
       </ul>
       <p>{say("TeacherEndKept")}</p>
     </>

@@ -28,7 +28,7 @@ export function SampleCheck({ teaching, pupilId }: { readonly teaching: Teaching
 
   return (
     <div class="sheet">
-      <SheetTop title={say("TeacherCheckTitle", teaching.labelOf(pupilId))} step={`check-${pupilId}`} />
+      <SheetTop title={say("TeacherCheckTitle", teaching.labelOf(pupilId))} step={`check-${pupilId}-${isChecked}`} />
       <div class="sheet-body">
         {places.length > 1 && (
           <label class="field">
@@ -69,7 +69,7 @@ function Looking({ teaching, place, cues }: { readonly teaching: Teaching; reado
           <legend>{cue}</legend>
           <div class="sight-keys">
             {sights.map(([sight, word]) => (
-              <label key={sight} class="sight-key" data-chosen={seen[i] === sight ? "" : undefined}>
+              <label key={sight} class="sight-key" data-sight={sight} data-chosen={seen[i] === sight ? "" : undefined}>
                 <input type="radio" name={`cue-${i}`} checked={seen[i] === sight} onChange={() => setSeen(seen.map((s, j) => (j === i ? sight : s)))} />
                 {sight !== "notSeen" && <Mark name={sight === "met" ? "check" : "minus"} />}
                 <span>{say(word)}</span>

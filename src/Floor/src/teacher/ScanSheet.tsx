@@ -48,7 +48,7 @@ export function ScanSheet({ teaching }: { readonly teaching: Teaching }) {
         <p class="small muted">{say("TeacherScanKept")}</p>
       </div>
       <div class="pad">
-        <Button kind="main" isLarge isDisabled={presentCount === 0} onPress={save}>{say("TeacherScanSave", presentCount - off, presentCount)}</Button>
+        <Button kind="main" isDisabled={presentCount === 0} onPress={save}>{say("TeacherScanSave", presentCount - off, presentCount)}</Button>
       </div>
     </div>
   );

@@ -1,9 +1,9 @@
+import type { ReadonlySignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
-import { useEffect, useMemo, useState } from "preact/hooks";
-import { joinInLink, joinShown, type JoinShown } from "../board/boardLink";
+import { useEffect, useMemo } from "preact/hooks";
+import { joinInLink, type JoinShown } from "../board/boardLink";
 import { clockText } from "../board/serverClock";
 import type { Floor } from "../lesson/floor";
-import { serverTimeMs } from "../sync/clock";
 import { Mark } from "../ui/Mark";
 import { say, type WordKey } from "../words/say";
 import { ClassTiles } from "./ClassTiles";
@@ -25,9 +25,9 @@ import "./teacher.css";
 export interface TeacherFaceProps {
   readonly floor: Floor;
   /** What the class joins with; without it the code in the page's own link, as long as it was said to hold. */
-  readonly join?: JoinShown;
-  /** Asks the server for a new code, which takes the old one's place; none where this device cannot. */
-  readonly renewCode?: () => Promise<{ readonly code: string; readonly codeUntil: string }>;
+  readonly join?: ReadonlySignal<JoinShown | undefined>;
+  /** Asks the server for a new code, which takes the old one's place in `join`; none where this device cannot. */
+  readonly onRenewCode?: () => Promise<void>;
   /** Where entries come in by file or by a chain of codes. */
   readonly inbox?: ComponentChildren;
   readonly settings?: ComponentChildren;
@@ -41,15 +41,12 @@ const tabs: readonly (readonly [Tab, WordKey, SignName | undefined])[] = [
 ];
 
 /** The teacher's phone in a lesson: one hand, glances of two seconds. Everything but orders works without a network. */
-export function TeacherFace({ floor, join, renewCode, inbox, settings }: TeacherFaceProps) {
+export function TeacherFace({ floor, join, onRenewCode, inbox, settings }: TeacherFaceProps) {
   const teaching = useMemo(() => new Teaching(floor), [floor]);
-  const [shownJoin, setShownJoin] = useState(() => join ?? joinInLink(location.hash, location.origin, serverTimeMs()));
+  const linked = useMemo(() => joinInLink(location.hash, location.origin), []);
   useEffect(() => teaching.start(), [teaching]);
   const route = teaching.route.value;
-  const renew = renewCode && (async () => {
-    const { code, codeUntil } = await renewCode();
-    setShownJoin(joinShown(code, location.origin, Date.parse(codeUntil)));
-  });
+  const shownJoin = join?.value ?? linked;
 
   return (
     <div class="teacher" data-tab={route.tab}>
@@ -67,7 +64,7 @@ export function TeacherFace({ floor, join, renewCode, inbox, settings }: Teacher
         ) : route.over === "scan" ? (
           <ScanSheet teaching={teaching} />
         ) : route.over === "code" ? (
-          <CodeSheet teaching={teaching} join={shownJoin} onRenew={renew} />
+          <CodeSheet teaching={teaching} join={shownJoin} onRenew={onRenewCode} />
         ) : route.pupilId !== undefined ? (
           <PupilSheet key={route.pupilId} teaching={teaching} pupilId={route.pupilId} />
         ) : route.tab === "clock" ? (
@@ -75,7 +72,7 @@ export function TeacherFace({ floor, join, renewCode, inbox, settings }: Teacher
         ) : route.tab === "devices" ? (
           <DevicesTab teaching={teaching} />
         ) : route.tab === "lesson" ? (
-          <LessonTab teaching={teaching} hasCode={shownJoin !== undefined || renew !== undefined} inbox={inbox} settings={settings} />
+          <LessonTab teaching={teaching} hasCode={shownJoin !== undefined || onRenewCode !== undefined} inbox={inbox} settings={settings} />
         ) : (
           <ClassTiles teaching={teaching} />
         )}

@@ -1,7 +1,7 @@
 import { Mark } from "../ui/Mark";
 import { say } from "../words/say";
 import { seenOf } from "./seen";
-import { agoShort, ago, taskLetter } from "./teacherWords";
+import { agoShort, ago, deviceText, taskLetter } from "./teacherWords";
 import type { Teaching } from "./teaching";
 
 /** A device that said nothing for so long is drawn as an open ring. */
@@ -32,13 +32,13 @@ export function Tile({ teaching, pupilId, isRegister }: TileProps) {
   const device = teaching.deviceByPupil.value.get(pupilId);
   const isQuiet = !device?.seenAt || teaching.calmServerMs.value - Date.parse(device.seenAt) > quietS * 1000;
 
+  // The signs in words; the name stands before them.
   const words = [
-    label,
-    isAbsent ? say("TeacherAbsent") : lastAtMs === undefined ? say("TeacherNotSeenYet") : say("TeacherSeenTimes", visitCount, ago(lastAtMs, nowMs)),
+    isAbsent ? say("TeacherAbsent") : lastAtMs === undefined ? say("TeacherNotSeenYet") : visitCount === 1 ? say("TeacherSeenOnce", ago(lastAtMs, nowMs)) : say("TeacherSeenTimes", visitCount, ago(lastAtMs, nowMs)),
     isUnsafe && say("TeacherSafetyShort"),
     isAsked && say("TeacherHasQuestion"),
     place && say("TeacherPlace", bundle.tasks[taskAt]?.name ?? "", place.setNumber, place.trialCount, bundle.trialCount),
-    device && say(isQuiet ? "TeacherDeviceQuiet" : "TeacherDeviceThere", device.name),
+    device && say(isQuiet ? "TeacherDeviceQuiet" : "TeacherDeviceThere", deviceText(device.name)),
   ].filter(Boolean);
   const looks = ["tile", isAbsent && "absent", visitCount === 0 && "fresh", isUnsafe && "unsafe"].filter(Boolean).join(" ");
 
@@ -48,16 +48,17 @@ export function Tile({ teaching, pupilId, isRegister }: TileProps) {
       : teaching.open({ tab: "class", pupilId });
 
   return (
-    <button type="button" class={looks} data-pupil={pupilId} aria-label={words.join(". ")} aria-pressed={isRegister ? isAbsent : undefined} onClick={press}>
+    <button type="button" class={looks} data-pupil={pupilId} aria-pressed={isRegister ? isAbsent : undefined} onClick={press}>
       <span class="tile-name">{label}</span>
-      <span class="tile-signs">
+      <span class="unseen">{words.join(". ")}</span>
+      <span class="tile-signs" aria-hidden="true">
         {isUnsafe && <Mark name="caution" />}
-        {isAsked && <span class="tile-ask">?</span>}
-        {device && <span class={isQuiet ? "tile-device quiet" : "tile-device"} />}
+        {isAsked && !isRegister && <span class="tile-ask">?</span>}
+        {device && !isRegister && <span class={isQuiet ? "tile-device quiet" : "tile-device"} />}
       </span>
-      <span class="tile-seen">{isAbsent ? say("TeacherAbsent") : seenShort}</span>
-      {place && !isAbsent && (
-        <span class="tile-place">
+      <span class="tile-seen" aria-hidden="true">{isAbsent ? say("TeacherAbsent") : isRegister ? say("TeacherHere") : seenShort}</span>
+      {place && !isAbsent && !isRegister && (
+        <span class="tile-place" aria-hidden="true">
           {bundle.tasks.length > 1 && taskLetter(taskAt)}
           {place.setNumber}
           {bundle.trialCount > mostDots ? (

@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { VisitForm, VisitTopic } from "../contracts";
 import { current } from "../lesson/log";
 import { Button } from "../ui/Button";
@@ -13,6 +13,11 @@ export function VisitPad({ teaching, pupilId }: { readonly teaching: Teaching; r
   const [topic, setTopic] = useState<VisitTopic | undefined>();
   const [isNoting, setNoting] = useState(false);
   const done = teaching.done.value;
+  const box = useRef<HTMLDivElement>(null);
+  // A key that was pressed is gone with its stage: the keyboard goes on at the first one of the next.
+  useLayoutEffect(() => {
+    if (document.activeElement === document.body) box.current?.querySelector<HTMLElement>(".pad-keys button")?.focus({ preventScroll: true });
+  }, [topic, done?.visitedId, isNoting]);
   const where = teaching.where.value.get(pupilId);
 
   const log = async (form: VisitForm) => {
@@ -28,10 +33,10 @@ export function VisitPad({ teaching, pupilId }: { readonly teaching: Teaching; r
     return teaching.attempt(() => putNoteToVisit(teaching.floor, visit, text));
   };
 
-  if (isNoting) return <div class="pad"><NoteField teaching={teaching} label={say("TeacherNoteToVisit")} onSave={note} onClose={() => setNoting(false)} isFirst /></div>;
+  if (isNoting) return <div class="pad" ref={box}><NoteField teaching={teaching} label={say("TeacherNoteToVisit")} onSave={note} onClose={() => setNoting(false)} isFirst /></div>;
   if (done?.visitedId === pupilId)
     return (
-      <div class="pad pad-done" data-saved="visit">
+      <div class="pad pad-done" data-saved="visit" ref={box}>
         <p class="pad-head" role="status">{done.text}</p>
         <div class="pad-keys">
           <Button onPress={() => teaching.takeBack()} mark="undo">{say("TeacherUndo")}</Button>
@@ -41,7 +46,7 @@ export function VisitPad({ teaching, pupilId }: { readonly teaching: Teaching; r
       </div>
     );
   return (
-    <div class="pad" role="group" aria-labelledby="pad-head">
+    <div class="pad" role="group" aria-labelledby="pad-head" ref={box}>
       <p class="pad-head" id="pad-head">
         {topic === undefined ? say("TeacherVisitAbout") : say("TeacherVisitHow", say(topicWords[topic]))}
         {topic !== undefined && (

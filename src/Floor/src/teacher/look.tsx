@@ -1,14 +1,14 @@
 import type { JSX } from "preact";
 import { useEffect, useMemo } from "preact/hooks";
-import type { JoinShown } from "../board/boardLink";
-import { untracked } from "@preact/signals";
+import { joinShown, type JoinShown } from "../board/boardLink";
+import { signal, untracked } from "@preact/signals";
 import type { MemoryFloor } from "../lesson/memoryFloor";
 import { Problem } from "../sync/problem";
 import { lessonWithBreach, middleOfLesson } from "./looks/middleOfLesson";
 import { TeacherFace } from "./TeacherFace";
 import type { Route } from "./teaching";
 
-const join: JoinShown = { code: "H7KM3P", url: "http://192.168.1.20:5080/floor/#join=H7KM3P", untilMs: Date.now() + 1_500_000 };
+const join = signal<JoinShown | undefined>({ code: "H7KM3P", url: "http://192.168.1.20:5080/floor/#join=H7KM3P", untilMs: Date.now() + 1_500_000 });
 
 function face(make: () => MemoryFloor, route?: (floor: MemoryFloor) => Route, then?: (page: Document) => void): () => JSX.Element {
   return () => {
@@ -18,7 +18,7 @@ function face(make: () => MemoryFloor, route?: (floor: MemoryFloor) => Route, th
       if (route) dispatchEvent(new PopStateEvent("popstate", { state: { teacherRoute: route(floor) } }));
       if (then) setTimeout(() => then(document), 300);
     }, []);
-    return <TeacherFace floor={floor} join={join} renewCode={async () => ({ code: "P4W9TX", codeUntil: new Date(Date.now() + 5_400_000).toISOString() })} inbox={<p>Here entries come in.</p>} />;
+    return <TeacherFace floor={floor} join={join} onRenewCode={async () => void (join.value = joinShown("P4W9TX", location.origin, Date.now() + 5_400_000))} inbox={<p>Here entries come in.</p>} />;
   };
 }
 
@@ -42,7 +42,9 @@ export const looks = {
   pupil: face(middleOfLesson, pupil(4)),
   form: face(middleOfLesson, pupil(4), press("[data-topic=decision]")),
   saved: face(middleOfLesson, pupil(4), press("[data-topic=decision]", "[data-form=asked]")),
-  savedOnTiles: face(middleOfLesson, pupil(4), press("[data-topic=cue]", "[data-form=asked]", ".sheet-top .button", ".tab-key")),
+  savedOnTiles: face(middleOfLesson, undefined, press(".tile", "[data-topic=cue]", "[data-form=asked]", ".pad-done .main")),
+  note: face(middleOfLesson, pupil(4), press("[data-topic=decision]", "[data-form=asked]", ".pad-done .button:nth-child(2)")),
+  speak: face(middleOfLesson, pupil(4), press("[data-topic=decision]", "[data-form=asked]", ".pad-done .button:nth-child(2)", ".note-field .tool")),
   ticks: face(middleOfLesson, pupil(12), press(".told .link")),
   check: face(middleOfLesson, pupil(12, "check")),
   checked: face(middleOfLesson, pupil(12, "check"), (page) => {

@@ -54,9 +54,14 @@ export function ago(atMs: number, nowMs: number): string {
   return min < 1 ? say("TeacherJustNow") : min === 1 ? say("TeacherMinuteAgo") : min < 120 ? say("TeacherMinutesAgo", min) : say("TeacherHoursAgo", Math.floor(min / 60));
 }
 
+/** What a device is called; one that has only a number yet says what the number is of. */
+export function deviceText(name: string): string {
+  return /^\d+$/.test(name) ? say("TeacherDeviceNumber", name) : name;
+}
+
 export function sourceText(source: EntrySource, deviceId: string, devices: readonly DeviceSeen[]): string {
   const name = devices.find((d) => d.deviceId === deviceId)?.name;
-  return source === "floor" && name ? say("TeacherSourceDevice", name) : say(sourceWords[source]);
+  return source === "floor" && name ? say("TeacherSourceDevice", deviceText(name)) : say(sourceWords[source]);
 }
 
 export function kindText(kind: DeviceSeen["kind"]): string {

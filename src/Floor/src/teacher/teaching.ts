@@ -70,14 +70,15 @@ export class Teaching {
   });
   /** Entries that are not with the server yet: this phone's and what the other devices said they hold. */
   readonly unsentCount = computed(() => {
-    const own = this.floor.state.value.deviceName;
-    const others = this.floor.devices.value.filter((d) => !(d.kind === "teacher" && d.name === own));
+    const others = this.floor.devices.value.filter((d) => !this.isOwn(d));
     return others.reduce((sum, d) => sum + d.unsentCount, this.floor.delivery.value.unsentCount);
   });
   /** What the server's clock shows, as far as known: devices and countdowns are told by it. */
   readonly serverMs = computed(() => serverTimeMs(this.nowMs.value));
   readonly calmServerMs = computed(() => serverTimeMs(this.calmNowMs.value));
 
+  /** Whose sheet was left last; none where something else was. */
+  lastPupilId: string | undefined;
   readonly ticksSeen: TicksSeen;
   private readonly settled = signal<readonly string[]>([]);
   private readonly fresh = computed(() => tileOrder(this.floor.bundle.value.pupils, this.seen.value, this.absent.value));
@@ -123,6 +124,7 @@ export class Teaching {
 
   show(route: Route): void {
     if (route.tab === "class" && route.pupilId === undefined) this.settle();
+    this.lastPupilId = this.route.peek().pupilId;
     this.route.value = route;
   }
 
@@ -159,6 +161,11 @@ export class Teaching {
 
   async orderDevice(deviceId: string, order: DeviceOrder): Promise<void> {
     await this.attempt(() => this.floor.orderDevice(deviceId, order), "TeacherDeviceOrderFailed");
+  }
+
+  /** Whether it is this phone, whose own count of unsent entries is the fresher one. */
+  isOwn(device: DeviceSeen): boolean {
+    return device.kind === "teacher" && device.name === this.floor.state.value.deviceName;
   }
 
   labelOf(pupilId: string): string {

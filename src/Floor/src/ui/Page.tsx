@@ -2,6 +2,9 @@ import type { ComponentChildren } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import "./parts.css";
 
+// Safari shows what is pressed only where somebody listens for touches.
+if (typeof document !== "undefined") document.addEventListener("touchstart", () => undefined, { passive: true });
+
 export interface PageProps {
   readonly title: ComponentChildren;
   /** A short line above the heading; where the reader is. */

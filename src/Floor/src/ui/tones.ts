@@ -15,17 +15,17 @@ const tones: Readonly<Record<string, string>> = {
   "--tone-caution": "--caution",
 };
 
-/** The tones of the page as it looks now, as declarations: a drawing in an `img` sees nothing of the page around it. */
-export const toneRules = signal("");
+/** The tones of the page as it looks now: a drawing in an `img` sees nothing of the page around it. */
+export const pageTones = signal<Readonly<Record<string, string>>>({});
 
 if (typeof document !== "undefined") {
   const read = () => {
     const style = getComputedStyle(document.documentElement);
-    toneRules.value = Object.entries(tones)
-      .map(([tone, token]) => [tone, style.getPropertyValue(token).trim()])
-      .filter(([, colour]) => colour)
-      .map(([tone, colour]) => `${tone}:${colour}`)
-      .join(";");
+    pageTones.value = Object.fromEntries(
+      Object.entries(tones)
+        .map(([tone, token]) => [tone, style.getPropertyValue(token).trim()] as const)
+        .filter(([, colour]) => colour),
+    );
   };
   read();
   addEventListener("load", read);

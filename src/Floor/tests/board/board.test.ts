@@ -6,9 +6,9 @@ import { clockText, countdownLeftS } from "../../src/board/serverClock";
 
 describe("countdownLeftS", () => {
   const startMs = Date.parse("2026-03-02T09:00:00Z");
-  it("counts the begun second, and stays at 0", () => {
+  it("counts to the nearest second, and stays at 0", () => {
     const until = { countdownUntil: "2026-03-02T09:01:00Z" };
-    expect([0, 49_999, 50_500, 59_999, 60_000, 70_000].map((ms) => countdownLeftS(until, startMs + ms))).toEqual([60, 11, 10, 1, 0, 0]);
+    expect([-400, 0, 49_999, 50_400, 59_400, 60_000, 70_000].map((ms) => countdownLeftS(until, startMs + ms))).toEqual([60, 60, 10, 10, 1, 0, 0]);
   });
   it("is none where none runs", () => {
     expect(countdownLeftS({}, startMs)).toBeUndefined();
@@ -23,7 +23,7 @@ describe("clockText", () => {
 
 describe("taskShown", () => {
   it("takes turns, unless one is fixed", () => {
-    expect([0, turnS - 1, turnS, 2 * turnS].map((s) => taskShown(2, undefined, s))).toEqual([0, 0, 1, 0]);
+    expect([0, turnS - 0.25, turnS, 2 * turnS].map((s) => taskShown(2, undefined, s))).toEqual([0, 0, 1, 0]);
     expect(taskShown(2, 1, 0)).toBe(1);
     expect(taskShown(1, undefined, 999)).toBe(0);
     expect(taskShown(2, 5, turnS)).toBe(1);

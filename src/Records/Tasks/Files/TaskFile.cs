@@ -4,7 +4,7 @@ using System.Text.Unicode;
 
 namespace Slantwise.Records.Tasks.Files;
 
-/// <summary>A movement task as a JSON file that a teacher can read and change.</summary>
+/// <summary>A movement task in the first, short form of a JSON file that a teacher can read and change; <see cref="DesignFile"/> is the whole form.</summary>
 /// <remarks>
 /// One object: <c>format</c>, <c>id</c>, <c>name</c>, <c>purpose</c>, <c>cues</c>, <c>caution</c> and <c>levels</c>; each level has an
 /// <c>id</c>, a <c>name</c>, one <c>dose</c> such as <c>{"holdS": 5}</c> a list of <c>demands</c> and, where it is
@@ -13,7 +13,7 @@ namespace Slantwise.Records.Tasks.Files;
 /// </remarks>
 public static class TaskFile
 {
-    /// <summary>The format this version reads and writes.</summary>
+    /// <summary>The format that is written here.</summary>
     public const string Format = "slantwise-task/1";
 
     private static readonly JsonWriterOptions Readable = new()
@@ -26,11 +26,18 @@ public static class TaskFile
 
     /// <summary>Reads a task.</summary>
     /// <param name="fileName">What findings call the file.</param>
-    /// <param name="text">Its whole text.</param>
+    /// <param name="text">Its whole text, of this format or of <see cref="DesignFile.Format"/> with its words inside.</param>
     /// <param name="schoolId">The school that will own the task.</param>
+    /// <param name="language">The language to take of a file that holds several, two letters; English where it lacks it.</param>
     /// <returns>The task, or none and at least one finding that refuses the file and says where.</returns>
-    public static TaskReading Read(string fileName, string text, Guid schoolId) =>
-        new TaskFileReader(fileName, schoolId).Read(text);
+    public static TaskReading Read(string fileName, string text, Guid schoolId, string language = "en")
+    {
+        if (TaskJson.FormatOf(text) != DesignFile.Format) return new TaskFileReader(fileName, schoolId).Read(text);
+        var reading = DesignFile.Read(fileName, text);
+        return reading.Design is { Words.Count: 0 }
+            ? new TaskReading(fileName, null, [.. reading.Findings, Records.Checks.Finding.Refused("DesignWithoutWords", fileName, "words")])
+            : new TaskReading(fileName, reading.Design?.ToTask(language, schoolId), reading.Findings);
+    }
 
     /// <summary>Writes a task.</summary>
     /// <param name="task">Any task; its school is not written.</param>

@@ -7,16 +7,15 @@ namespace Slantwise.Records.Tasks.Files;
 internal static class TaskFileWords
 {
     /// <summary>Every dose's word.</summary>
-    public static readonly IReadOnlyDictionary<string, DoseKind> Doses =
-        Enum.GetValues<DoseKind>().ToDictionary(Of, StringComparer.Ordinal);
+    public static readonly IReadOnlyDictionary<string, DoseKind> Doses = All<DoseKind>();
 
     /// <summary>Every demand's word.</summary>
-    public static readonly IReadOnlyDictionary<string, BodyDemand> Demands =
-        Enum.GetValues<BodyDemand>().ToDictionary(Of, StringComparer.Ordinal);
+    public static readonly IReadOnlyDictionary<string, BodyDemand> Demands = All<BodyDemand>();
 
-    /// <summary>The word for a dose, which is also its unit.</summary>
-    public static string Of(DoseKind kind) => JsonNamingPolicy.CamelCase.ConvertName(kind.ToString());
+    /// <summary>The word for one of the domain's names; a dose's is also its unit.</summary>
+    public static string Of<T>(T named) where T : struct, Enum => JsonNamingPolicy.CamelCase.ConvertName(named.ToString());
 
-    /// <summary>The word for a demand.</summary>
-    public static string Of(BodyDemand demand) => JsonNamingPolicy.CamelCase.ConvertName(demand.ToString());
+    /// <summary>Every name of a kind by its word.</summary>
+    public static IReadOnlyDictionary<string, T> All<T>() where T : struct, Enum =>
+        Enum.GetValues<T>().ToDictionary(Of, StringComparer.Ordinal);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Slantwise.Records.Tasks.Designs;
 
 namespace Slantwise.Records.Tasks.Files;
 
@@ -7,39 +8,46 @@ namespace Slantwise.Records.Tasks.Files;
 public static class TaskLibrary
 {
     private const string Root = "content/";
-    private const string Folder = "/tasks/";
+
+    private static readonly Lazy<IReadOnlyList<DesignReading>> AllReadings = new(() => TaskFolder.Read(Texts()));
 
     /// <summary>The languages there are tasks in, two letters each, English first.</summary>
-    public static IReadOnlyList<string> Languages { get; } = Resources()
-        .Select(name => name[Root.Length..name.IndexOf(Folder, StringComparison.Ordinal)])
+    public static IReadOnlyList<string> Languages { get; } = Texts().Keys
+        .Where(path => path.Contains("/tasks/", StringComparison.Ordinal))
+        .Select(path => path[..path.IndexOf('/', StringComparison.Ordinal)])
         .Distinct()
         .OrderBy(language => language == "en" ? "" : language, StringComparer.Ordinal)
         .ToList();
+
+    /// <summary>Every task with its facts and its words, by file name.</summary>
+    /// <exception cref="InvalidDataException">A file of the library cannot be read.</exception>
+    public static IReadOnlyList<TaskDesign> Designs => [.. Readings.Select(reading => reading.Design
+        ?? throw new InvalidDataException(reading.Findings[0].Sentence(CultureInfo.InvariantCulture)))];
+
+    /// <summary>The library as it was read, by file name.</summary>
+    public static IReadOnlyList<DesignReading> Readings => AllReadings.Value;
 
     /// <summary>The library in a language; English where there is no translation.</summary>
     /// <param name="language">The pupils' language.</param>
     /// <param name="schoolId">The school that will own the tasks.</param>
     /// <returns>By file name. A task has the same ids in every language, so changing language changes words only.</returns>
     public static IReadOnlyList<TaskReading> Read(CultureInfo language, Guid schoolId) =>
-        Texts(language).Select(file => TaskFile.Read(file.Key, file.Value, schoolId)).ToList();
+        [.. Readings.Select(reading => new TaskReading(
+            Path.GetFileName(reading.FileName), reading.Design?.ToTask(language.TwoLetterISOLanguageName, schoolId), reading.Findings))];
 
-    /// <summary>The library's files in a language: name and text, by name.</summary>
-    /// <param name="language">The language; English where there is no translation.</param>
-    public static IReadOnlyDictionary<string, string> Texts(CultureInfo language)
+    /// <summary>The library's files: text by path, <c>tasks/KEY.json</c> and <c>LANGUAGE/tasks/KEY.json</c>.</summary>
+    public static IReadOnlyDictionary<string, string> Texts()
     {
-        var folder = Languages.Contains(language.TwoLetterISOLanguageName) ? language.TwoLetterISOLanguageName : "en";
-        var prefix = Root + folder + Folder;
         var texts = new SortedDictionary<string, string>(StringComparer.Ordinal);
-        foreach (var resource in Resources().Where(name => name.StartsWith(prefix, StringComparison.Ordinal)))
+        foreach (var resource in typeof(TaskLibrary).Assembly.GetManifestResourceNames().Where(IsOfATask))
         {
             using var stream = typeof(TaskLibrary).Assembly.GetManifestResourceStream(resource)!;
             using var reader = new StreamReader(stream, Encoding.UTF8);
-            texts[resource[prefix.Length..]] = reader.ReadToEnd();
+            texts[resource[Root.Length..]] = reader.ReadToEnd();
         }
         return texts;
     }
 
-    private static IEnumerable<string> Resources() => typeof(TaskLibrary).Assembly
-        .GetManifestResourceNames()
-        .Where(name => name.StartsWith(Root, StringComparison.Ordinal) && name.Contains(Folder, StringComparison.Ordinal));
+    private static bool IsOfATask(string resource) =>
+        resource.StartsWith(Root, StringComparison.Ordinal) && resource.Contains("/tasks/", StringComparison.Ordinal);
 }

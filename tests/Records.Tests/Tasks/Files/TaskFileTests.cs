@@ -47,7 +47,7 @@ public sealed class TaskFileTests
     [InlineData("019ba208-1f93", "x", "side.json, id: an id is needed here, a UUID in quotes.")]
     [InlineData("019ba208-1f95-7ccf-8aad-f0ce48ea4781", "019ba208-1f94-745b-9a9f-2edc0b9ca147", "side.json, levels[1].id: the id 019ba208-1f94-745b-9a9f-2edc0b9ca147 already belongs")]
     [InlineData("[\"My body is one straight line.\"]", "[7]", "side.json, cues[0]: a text is needed here.")]
-    [InlineData("slantwise-task/1", "slantwise-task/9", "side.json: the format is \"slantwise-task/9\"; this program reads \"slantwise-task/1\".")]
+    [InlineData("slantwise-task/1", "slantwise-task/9", "side.json: the format is \"slantwise-task/9\"; this program reads \"slantwise-task/1\", \"slantwise-task/2\".")]
     public void Read_OneThingWrong_SaysFileAndPlace(string right, string wrong, string sentence)
     {
         Assert.Contains(right, Good);

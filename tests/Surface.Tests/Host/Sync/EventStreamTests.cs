@@ -1,7 +1,5 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using Slantwise.Records.Entries;
-using Slantwise.Records.Entries.Files;
 using Slantwise.Records.Floor;
 using Slantwise.Records.Floor.Contracts;
 using Slantwise.Records.Sheets;
@@ -58,7 +56,7 @@ public sealed class EventStreamTests(DemoFolder demo)
             {
                 var (name, data) = await NextAsync(stream);
                 if (name != "news") continue;
-                var news = data.Deserialize<TeacherNews>(EntryJson.Options)!;
+                var news = data.As<TeacherNews>();
                 heard.UnionWith(news.Entries.Select(e => e.Id));
                 questions = news.Questions?.ToList() ?? questions;
             }

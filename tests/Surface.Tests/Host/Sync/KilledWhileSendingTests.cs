@@ -1,6 +1,4 @@
 using System.Collections.Concurrent;
-using System.Text.Json;
-using Slantwise.Records.Entries.Files;
 using Slantwise.Records.Floor.Contracts;
 
 namespace Slantwise.Surface.Tests.Host.Sync;
@@ -40,7 +38,7 @@ public sealed class KilledWhileSendingTests(DemoFolder demo)
                         continue;
                     }
                     if (status != 200) return;
-                    foreach (var id in body.Deserialize<BatchAnswer>(EntryJson.Options)!.TakenIds) acknowledged.Add(id);
+                    foreach (var id in body.As<BatchAnswer>().TakenIds) acknowledged.Add(id);
                 }
                 catch (Exception failure) when (failure is HttpRequestException or IOException)
                 {
@@ -49,7 +47,8 @@ public sealed class KilledWhileSendingTests(DemoFolder demo)
                 if (acknowledged.Count >= killAfterCount) isTimeToKill.TrySetResult();
             }
         })).ToArray();
-        await isTimeToKill.Task.WaitAsync(HostProgram.Patience);
+        // A device that ends before its time has failed, and says why at the end.
+        await Task.WhenAny(isTimeToKill.Task, Task.WhenAny(sending)).WaitAsync(HostProgram.Patience);
         await Task.Delay(random.Next(0, 30));
         await floor.Served.KillAsync();
         await Task.WhenAll(sending).WaitAsync(HostProgram.Patience);

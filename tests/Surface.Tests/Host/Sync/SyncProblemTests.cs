@@ -83,12 +83,13 @@ public sealed partial class SyncProblemTests(DemoFolder demo)
     public async Task Join_ByManyWrongCodes_IsStoppedAfterAClassCouldHaveMistyped()
     {
         await using var floor = await OpenFloor.StartAsync(demo);
-        var codes = new List<string>();
-        for (var i = 0; i < 70 && codes.LastOrDefault() != "tooManyTries"; i++)
-            codes.Add((await floor.PostAsync("join", new JoinRequest("x", FloorDeviceKind.Pupil, "222222"))).Body!["code"]!.GetValue<string>());
-        Assert.Equal("tooManyTries", codes[^1]);
-        Assert.True(codes.Count > 60, $"{codes.Count}: two wrong codes for each of a class of thirty are forgiven.");
-        Assert.All(codes.SkipLast(1), code => Assert.Equal("codeUnknown", code));
+        // Together, since on a slow machine tries that come one by one are given back as fast as they are used up.
+        async Task<string[]> TryAsync(int count) => await Task.WhenAll(Enumerable.Range(0, count).Select(async _ =>
+            (await floor.PostAsync("join", new JoinRequest("x", FloorDeviceKind.Pupil, "222222"))).Body!["code"]!.GetValue<string>()));
+        Assert.All(await TryAsync(60), code => Assert.Equal("codeUnknown", code));
+        var more = await TryAsync(55);
+        Assert.Contains("tooManyTries", more);
+        Assert.Subset(new HashSet<string> { "codeUnknown", "tooManyTries" }, more.ToHashSet());
     }
 
     [Fact]

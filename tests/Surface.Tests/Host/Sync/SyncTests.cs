@@ -16,15 +16,15 @@ public sealed class SyncTests(DemoFolder demo)
     {
         await using var floor = await OpenFloor.StartAsync(demo);
         var (_, joined, _) = await floor.PostAsync("join", new JoinRequest("tablet-1", FloorDeviceKind.Pupil, floor.Lesson.Code));
-        var answer = joined.Deserialize<JoinAnswer>(EntryJson.Options)!;
+        var answer = joined.As<JoinAnswer>();
         Assert.Equal(floor.Record.Pupils.Select(p => p.Label), answer.Pupils.Select(p => p.Label));
         var (status, claimed, _) = await floor.PostAsync("claim", new ClaimRequest([answer.Pupils[0].PupilId]), answer.Token);
         Assert.Equal(200, status);
-        Assert.Equal(answer.Pupils[0].Label, claimed.Deserialize<LessonBundle>(EntryJson.Options)!.Pupils.Single().Label);
+        Assert.Equal(answer.Pupils[0].Label, claimed.As<LessonBundle>().Pupils.Single().Label);
 
         var entry = floor.Trial("tablet-1", 0);
         var (_, taken, _) = await floor.SendAsync(answer.Token, entry);
-        Assert.Equal([entry.Id], taken.Deserialize<BatchAnswer>(EntryJson.Options)!.TakenIds);
+        Assert.Equal([entry.Id], taken.As<BatchAnswer>().TakenIds);
         var (left, state, _) = await floor.PostAsync("leave", null, answer.Token);
         Assert.Equal(200, left);
         Assert.Empty(state!["pupilIds"]!.AsArray());
@@ -56,7 +56,7 @@ public sealed class SyncTests(DemoFolder demo)
         Assert.NotEqual(tag, second.Headers.ETag!.ToString());
         Assert.Equal(
             floor.Record.Sheet!.Content.Tasks.Select(t => Offer.LevelsFor(t.Levels, floor.Record.School.Policy, restrictions, floor.Record.Lesson.Date).Select(l => l.Id)),
-            second.Body.Deserialize<LessonBundle>(EntryJson.Options)!.Pupils.Single().Offers.Select(o => o.LevelIds));
+            second.Body.As<LessonBundle>().Pupils.Single().Offers.Select(o => o.LevelIds));
     }
 
     [Fact]
@@ -71,7 +71,7 @@ public sealed class SyncTests(DemoFolder demo)
         entries[3]!.AsObject().Remove("deviceId");
         var (status, body, _) = await floor.PostAsync("entries", new JsonObject { ["entries"] = entries, ["unsentCount"] = 4 }.ToJsonString(), token, "es");
         Assert.Equal(200, status);
-        var answer = body.Deserialize<BatchAnswer>(EntryJson.Options)!;
+        var answer = body.As<BatchAnswer>();
         Assert.Equal([good.Id], answer.TakenIds);
         Assert.Equal(3, answer.Refused.Count);
         Assert.All(answer.Refused, r => Assert.Equal("EntryUnreadable", r.Reason));
@@ -84,14 +84,14 @@ public sealed class SyncTests(DemoFolder demo)
         await using var floor = await OpenFloor.StartAsync(demo);
         var (tablet, teacher) = (await floor.PupilAsync("tablet-1", 0), await floor.JoinAsync("phone", FloorDeviceKind.Teacher));
         var (_, devices, _) = await floor.PostAsync("devices/tablet-1", new DeviceOrder("Blue", IsLocked: true, IsFreed: true), teacher);
-        var seen = devices.Deserialize<IReadOnlyList<DeviceSeen>>(EntryJson.Options)!.Single(d => d.DeviceId == "tablet-1");
+        var seen = devices.As<IReadOnlyList<DeviceSeen>>().Single(d => d.DeviceId == "tablet-1");
         Assert.Equal(("Blue", true, 0), (seen.Name, seen.IsLocked, seen.PupilIds.Count));
         var (_, lesson, _) = await floor.PostAsync("lesson", new LessonOrder(IsStopped: true), teacher);
         Assert.NotNull(lesson!["stoppedAt"]);
         var (_, code, _) = await floor.PostAsync("code", null, teacher);
-        Assert.NotEqual(floor.Lesson.Code, code.Deserialize<CodeAnswer>(EntryJson.Options)!.Code);
+        Assert.NotEqual(floor.Lesson.Code, code.As<CodeAnswer>().Code);
         var (_, answer, _) = await floor.SendAsync(tablet, floor.Trial("tablet-1", 0));
-        var state = answer.Deserialize<BatchAnswer>(EntryJson.Options)!;
+        var state = answer.As<BatchAnswer>();
         Assert.Single(state.TakenIds);
         Assert.Equal(("Blue", true, 0), (state.State.DeviceName, state.State.IsLocked, state.State.PupilIds.Count));
         Assert.NotNull(state.State.StoppedAt);

@@ -1,0 +1,63 @@
+using System.Text.Json.Nodes;
+
+namespace Slantwise.Surface.Tests.Host;
+
+public sealed class TasksCommandTests
+{
+    [Fact]
+    public async Task Check_OfATaskThatTheProgramExported_FindsNothing()
+    {
+        using var folder = new TempFolder();
+        var exported = await HostProgram.RunAsync("tasks", "export", "one-foot-balance", "--output", folder.At("one.json"));
+        Assert.Equal(0, exported.ExitCode);
+        var run = await HostProgram.RunAsync("tasks", "check", folder.FullPath);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Equal("1 task. 0 findings.", run.Output.Trim());
+    }
+
+    [Fact]
+    public async Task Check_OfASpoiltTask_EndsWith1AndNamesFileAndPart()
+    {
+        using var folder = new TempFolder();
+        var text = (await HostProgram.RunAsync("tasks", "export", "one-foot-balance")).Output;
+        folder.Write("one.json", text.Replace("My eyes rest on one spot.", "I balance properly."));
+        var run = await HostProgram.RunAsync("tasks", "check", folder.FullPath);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("one.json, words.en.cues[0]: \"properly\" is vague", run.Output);
+        var json = await HostProgram.RunAsync("tasks", "check", folder.FullPath, "--json");
+        Assert.Equal(1, json.ExitCode);
+        var said = JsonNode.Parse(json.Output)!;
+        var finding = Assert.Single(said["findings"]!.AsArray())!;
+        Assert.Equal(("one.json", "words.en.cues[0]", "DesignVague"), (finding["file"]!.GetValue<string>(), finding["part"]!.GetValue<string>(), finding["key"]!.GetValue<string>()));
+        Assert.Equal(1, said["taskCount"]!.GetValue<int>());
+    }
+
+    [Theory]
+    [InlineData("C.UTF-8", "Static balances", "  one-foot-balance         One-foot balance")]
+    [InlineData("es_ES.UTF-8", "Equilibrios estáticos", "  one-foot-balance         Equilibrio sobre un pie")]
+    public async Task List_InALanguage_NamesTheTasksUnderTheirPattern(string language, string pattern, string line)
+    {
+        var run = await HostProgram.RunInAsync(input: null, language, "tasks", "list");
+        Assert.Equal(0, run.ExitCode);
+        var lines = run.Output.Split('\n').Select(l => l.TrimEnd()).ToList();
+        Assert.Equal(pattern, lines[0]);
+        Assert.Contains(line, lines);
+    }
+
+    [Fact]
+    public async Task Check_OfAFolderWithoutTasks_SaysSo()
+    {
+        using var folder = new TempFolder();
+        var run = await HostProgram.RunAsync("tasks", "check", folder.FullPath);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("no task files", run.Error);
+    }
+
+    [Fact]
+    public async Task Export_OfAKeyThatIsNotThere_SaysSo()
+    {
+        var run = await HostProgram.RunAsync("tasks", "export", "flying");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("flying", run.Error);
+    }
+}
