@@ -86,9 +86,9 @@ public sealed class KeyboardTests(Browser browser, DemoFolder demo)
             await TabToAsync(".page-foot .button", 1);
             await OnAsync("Enter");
         }
-        await TabToAsync(".cues > li:nth-child(1) .answer");
+        await TabToAsync(".cues > :nth-child(1) .answer");
         await keys.PressAsync("Space");
-        await page.SeeAsync(".cues > li:nth-child(1) .answer[aria-pressed=true]");
+        await page.SeeAsync(".cues > :nth-child(1) .answer[aria-pressed=true]");
         await TabToAsync(".page-foot .button");
         await OnAsync("Enter");
         Expect(new CueTick(1, true));
