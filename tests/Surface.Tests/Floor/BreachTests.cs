@@ -45,7 +45,7 @@ public sealed class BreachTests(Browser browser, DemoFolder demo)
         var (task, offered) = (removed[0].Task, gym.LevelsOf(pupil.Id, removed[0].Task.TaskId).Count);
         var desk = await browser.NewPageAsync();
         desk.SetDefaultTimeout((float)HostProgram.Patience.TotalMilliseconds);
-        await desk.GotoAsync(new Uri(floor, $"/lessons/{gym.Lesson.LessonId}/results").ToString());
+        await desk.GotoAsync(new Uri(floor, $"/lessons/{gym.Lesson.LessonId}/results?pupil={pupil.Id}").ToString());
         await desk.Locator($"#results[data-live=true][data-pupil='{pupil.Id}']").WaitForAsync();
         await desk.Locator($"input[data-cell='{content.Tasks.ToList().IndexOf(task) + 1}.2.Level.0']").FocusAsync();
         await desk.Keyboard.TypeAsync((offered + 1).ToString(CultureInfo.InvariantCulture));

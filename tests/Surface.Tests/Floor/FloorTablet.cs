@@ -9,7 +9,7 @@ namespace Slantwise.Surface.Tests.Floor;
 /// <summary>A tablet in pupils' hands. It says to the model what its screens have acknowledged: a step counts once the screen has moved on, and must be on the disk by then.</summary>
 internal sealed partial class FloorTablet(IPage page, Gym gym, FloorDeviceKind kind, Acknowledged model) : FloorPage(page)
 {
-    // A task that is done has a tick, and a tap on it leads nowhere.
+    // A task that is done has a tick, and leads to the own page.
     private const string OpenTasks = ".card.task:not(:has(.words .mark))";
 
     private List<Act> _pending = [];
@@ -91,6 +91,9 @@ internal sealed partial class FloorTablet(IPage page, Gym gym, FloorDeviceKind k
         Assert.All(made, e => Assert.Equal((pupil, (EntryFact)new Withdrawal()), (e.PupilId!.Value, e.Fact)));
         model.Add(DeviceId, made.Select(Act.Of));
     }
+
+    /// <summary>Tells the model what was done on the screen by other hands than these.</summary>
+    public async Task CatchUpAsync() => model.Add(DeviceId, (await AfterAsync(model.CountOf(DeviceId))).Select(Act.Of));
 
     /// <summary>Finds out after a reload or a death what became of the step that was under way: it is on the disk or not, and nothing else is.</summary>
     public async Task SettleAsync()
@@ -176,7 +179,7 @@ internal sealed partial class FloorTablet(IPage page, Gym gym, FloorDeviceKind k
 
     private async Task<string> KeepHoldAsync(Match step, int trial)
     {
-        var heldS = double.Parse((await TextsAsync(".held-for"))[0].Split(' ', '\n')[0], CultureInfo.InvariantCulture);
+        var heldS = double.Parse((await TextsAsync(".held-for"))[0].Split(' ', '\n')[0].Replace(',', '.'), CultureInfo.InvariantCulture);
         var isSuccess = await CountAsync(".choice li:first-child .card[data-chosen]") == 1;
         return await KeepAsync(".page-foot .button.main", 0, About(step, new Trial(isSuccess, heldS)) with { TrialNumber = trial });
     }

@@ -73,6 +73,7 @@ public sealed class ScreensTests(Browser browser, DemoFolder demo)
         await own.OnAsync(".page-top .button", 1);
         await own.AtAsync("mine");
         await looks.AtAsync(own, "mine");
+        await own.CatchUpAsync();
 
         // A station and a pair: the names.
         var station = new FloorTablet(await FloorPage.ReadyAsync(await browser.NewPageAsync(options)), gym, FloorDeviceKind.Station, model);

@@ -9,12 +9,17 @@ import type { PupilView } from "./view";
 /** Which task: the order is the pupil's. */
 export function TaskPage({ view }: { readonly view: PupilView }) {
   const { session, sheet, bundle, isPartner, name } = view;
+  // A task that is done leads to what was done in it: a card that does nothing would be tapped again and again.
+  const open = ({ task, step }: TaskSheet) => {
+    if (step.kind === "finished") session.isMine.value = true;
+    else session.taskId.value = task.taskId;
+  };
   return (
     <SheetPage view={view} title={tell(isPartner, "PupilTask", name)} above={bundle.sheetTitle} step="task">
       <ul class="choice tasks" style="--card:16rem">
         {sheet.tasks.map((t) => (
           <li key={t.task.taskId}>
-            <button type="button" class="card task" onClick={() => void (session.taskId.value = t.task.taskId)}>
+            <button type="button" class="card task" onClick={() => open(t)}>
               <FirstFigure view={view} task={t} />
               <span class="words">
                 <strong>{t.task.name}</strong>
