@@ -1,0 +1,97 @@
+namespace Slantwise.Engines.Planning.Groups;
+
+/// <summary>A class in groups, and what could not be met.</summary>
+/// <param name="GroupOf">The group of each pupil, in the order of the pupils; none where sizes and fixed places alone cannot be kept, or where none was found.</param>
+/// <param name="UnmetWishes">Wishes left out, as places in the request's list: as few as possible where <see cref="IsFewestProved"/>.</param>
+/// <param name="Conflicts">
+/// Why: each one a smallest set of wishes, as places in the list, that cannot all be met beside sizes and fixed places; without any one of its wishes the rest of it could.
+/// An empty set says that sizes and fixed places alone cannot.
+/// </param>
+/// <param name="BetweenFraction">The share of the differences in experience that lies between groups, 0 to 1; none where it is not known.</param>
+/// <param name="IsFewestProved">Whether no division meets more wishes; where false the search was cut off.</param>
+/// <param name="IsBestProved">Whether no division that meets the same wishes is nearer to the goal; where false it is the best of those met.</param>
+public sealed record GroupDivision(
+    IReadOnlyList<int>? GroupOf, IReadOnlyList<int> UnmetWishes, IReadOnlyList<IReadOnlyList<int>> Conflicts, double? BetweenFraction, bool IsFewestProved, bool IsBestProved)
+{
+    private const int NodesToSettle = 50_000;
+    private const int NodesToProve = 400_000;
+    private const int BlocksToProve = 12;
+    private const int Starts = 6;
+    private const int StepsAStart = 15_000;
+    private const int ConflictsAtMost = 100;
+
+    /// <summary>Divides a class.</summary>
+    /// <param name="request">Within the ranges of its properties.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A property outside its range; a pupil or group that is not there.</exception>
+    /// <exception cref="ArgumentException">A wish about one pupil and the same.</exception>
+    /// <remarks>
+    /// Wishes that cannot all be met are found by leaving out one after the other; the fewest to leave out hit every such set, and are looked for anew as long as sets turn up.
+    /// Source: [ReiterDeKleer1987]. Within the wishes kept, all divisions are looked through where blocks are few, else the best of several starts is bettered by swaps.
+    /// </remarks>
+    public static GroupDivision Of(GroupRequest request)
+    {
+        request.Check();
+        var conflicts = new List<IReadOnlyList<int>>();
+        var isSettled = true;
+        bool CanMeet(IEnumerable<int> wishes)
+        {
+            if (GroupProblem.Of(request, wishes.Select(w => request.Wishes[w])) is not { } problem) return false;
+            var (found, settled) = GroupTree.Any(problem, new(request.Seed, 0), NodesToSettle);
+            isSettled &= settled;
+            return found is not null;
+        }
+
+        var kept = Enumerable.Range(0, request.Wishes.Count).ToList();
+        while (!CanMeet(kept))
+        {
+            var conflict = Smallest(kept, CanMeet);
+            conflicts.Add(conflict);
+            if (conflict.Count == 0) return new(null, [], conflicts, null, isSettled, isSettled);
+            var left = conflicts.Count < ConflictsAtMost ? FewestHits.Of(conflicts) : [.. Enumerable.Range(0, request.Wishes.Count).Except(kept), conflict[0]];
+            isSettled &= conflicts.Count < ConflictsAtMost;
+            kept = [.. Enumerable.Range(0, request.Wishes.Count).Except(left)];
+        }
+
+        var kernel = GroupProblem.Of(request, kept.Select(w => request.Wishes[w]))!;
+        var (blocks, isBest) = Best(kernel);
+        var groupOf = new int[request.Pupils.Count];
+        for (var b = 0; b < blocks.Length; b++)
+            foreach (var p in kernel.Blocks[b].Pupils) groupOf[p] = blocks[b];
+        var check = GroupCheck.Of(request, groupOf);
+        return new(groupOf, check.UnmetWishes, conflicts, check.BetweenFraction, isSettled, isBest);
+    }
+
+    private static List<int> Smallest(List<int> wishes, Func<IEnumerable<int>, bool> canMeet)
+    {
+        var left = new List<int>(wishes);
+        // The later wish goes first, so that what was wished first is named last.
+        foreach (var wish in Enumerable.Reverse(wishes))
+            if (!canMeet(left.Where(w => w != wish))) left.Remove(wish);
+        return left;
+    }
+
+    private static (int[] GroupOfBlock, bool IsProved) Best(GroupProblem problem)
+    {
+        var request = problem.Request;
+        if (request.Goal == GroupGoal.Any) return (GroupTree.Any(problem, new(request.Seed, 1), NodesToSettle).GroupOfBlock ?? GroupTree.Any(problem, new(request.Seed, 0), NodesToSettle).GroupOfBlock!, true);
+        if (problem.Blocks.Length <= BlocksToProve)
+        {
+            var (found, isSettled) = GroupTree.Best(problem, new(request.Seed, 1), NodesToProve);
+            if (found is not null && isSettled) return (found, true);
+        }
+        var sign = request.Goal == GroupGoal.Match ? 1 : -1;
+        int[]? best = null;
+        var bestCost = double.PositiveInfinity;
+        for (var start = 0; start < Starts; start++)
+        {
+            if (GroupTree.Any(problem, new(request.Seed, (ulong)start), NodesToSettle).GroupOfBlock is not { } first) continue;
+            var (division, within) = new GroupSwaps(problem, first).Better(new(request.Seed, 1000 + (ulong)start), StepsAStart);
+            if (sign * within >= bestCost - 1e-12) continue;
+            (best, bestCost) = (division, sign * within);
+        }
+        // The first start was settled already: it is the one by which the wishes were found to be possible.
+        var total = new GroupSpread(request).TotalSquares;
+        var isPerfect = request.Goal == GroupGoal.Match ? bestCost < 1e-12 : -bestCost > total - 1e-12;
+        return (best!, isPerfect);
+    }
+}
