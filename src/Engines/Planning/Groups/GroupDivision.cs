@@ -17,8 +17,8 @@ public sealed record GroupDivision(
     private const int NodesToProve = 400_000;
     private const int BlocksToProve = 12;
     private const int Starts = 6;
-    private const int StepsAStart = 15_000;
-    private const int ConflictsAtMost = 100;
+    private const int StepsAStart = 30_000;
+    private const int ConflictsAtMost = 40;
 
     /// <summary>Divides a class.</summary>
     /// <param name="request">Within the ranges of its properties.</param>
@@ -52,6 +52,13 @@ public sealed record GroupDivision(
             kept = [.. Enumerable.Range(0, request.Wishes.Count).Except(left)];
         }
 
+        if (!isSettled)
+        {
+            // Cut off, more may have been left out than need be: what still fits is taken back in, first wishes first.
+            foreach (var wish in Enumerable.Range(0, request.Wishes.Count).Except(kept).ToList())
+                if (CanMeet(kept.Append(wish))) kept.Add(wish);
+            kept.Sort();
+        }
         var kernel = GroupProblem.Of(request, kept.Select(w => request.Wishes[w]))!;
         var (blocks, isBest) = Best(kernel);
         var groupOf = new int[request.Pupils.Count];
@@ -85,7 +92,7 @@ public sealed record GroupDivision(
         for (var start = 0; start < Starts; start++)
         {
             if (GroupTree.Any(problem, new(request.Seed, (ulong)start), NodesToSettle).GroupOfBlock is not { } first) continue;
-            var (division, within) = new GroupSwaps(problem, first).Better(new(request.Seed, 1000 + (ulong)start), StepsAStart);
+            var (division, within) = new GroupSwaps(problem, first, new(request.Seed, 1000 + (ulong)start)).Better(StepsAStart);
             if (sign * within >= bestCost - 1e-12) continue;
             (best, bestCost) = (division, sign * within);
         }

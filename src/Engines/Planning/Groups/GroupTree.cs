@@ -8,6 +8,7 @@ internal sealed class GroupTree
     private readonly int[] _count;
     private readonly int[] _supporters;
     private readonly int[] _groupOfBlock;
+    private readonly int[] _openOfSize;
     private readonly int[] _tieBreak;
     private readonly int[][] _groupOrder;
     private readonly GroupGoal _goal;
@@ -33,6 +34,8 @@ internal sealed class GroupTree
         })];
         _openPupils = problem.Request.Pupils.Count;
         _openSupportingBlocks = problem.Blocks.Count(b => b.Supporters > 0);
+        _openOfSize = new int[problem.Blocks.Select(b => b.Pupils.Length).Append(1).Max() + 1];
+        foreach (var block in problem.Blocks) _openOfSize[block.Pupils.Length]++;
         _spread = new(problem.Request);
     }
 
@@ -89,7 +92,17 @@ internal sealed class GroupTree
                 withoutSupporter++;
             }
         }
-        return needed <= _openPupils && room >= _openPupils && withoutSupporter <= _openSupportingBlocks;
+        if (needed > _openPupils || room < _openPupils || withoutSupporter > _openSupportingBlocks) return false;
+        // Blocks of s or more need s places beside each other: seven pairs do not fit into six groups of three.
+        for (var s = 2; s < _openOfSize.Length; s++)
+        {
+            var blocks = 0;
+            for (var t = s; t < _openOfSize.Length; t++) blocks += _openOfSize[t];
+            if (blocks == 0) break;
+            for (var g = 0; g < _count.Length; g++) blocks -= (_problem.Request.Sizes[g].Most - _count[g]) / s;
+            if (blocks > 0) return false;
+        }
+        return true;
     }
 
     private int Next(out int fewest)
@@ -132,6 +145,7 @@ internal sealed class GroupTree
         _count[group] += sign * block.Pupils.Length;
         _supporters[group] += sign * block.Supporters;
         _openPupils -= sign * block.Pupils.Length;
+        _openOfSize[block.Pupils.Length] -= sign;
         if (block.Supporters > 0) _openSupportingBlocks -= sign;
         foreach (var p in block.Pupils) _spread.Put(p, group, sign);
     }
