@@ -18,7 +18,7 @@ public sealed record GroupDivision(
     private const int BlocksToProve = 12;
     private const int Starts = 6;
     private const int StepsAStart = 30_000;
-    private const int ConflictsAtMost = 40;
+    private const int ConflictsAtMost = 60;
 
     /// <summary>Divides a class.</summary>
     /// <param name="request">Within the ranges of its properties.</param>

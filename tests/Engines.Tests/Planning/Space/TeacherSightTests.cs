@@ -37,8 +37,28 @@ public sealed class TeacherSightTests
         // The plain second version: every place of the grid.
         var places = from j in Enumerable.Range(0, 10) from i in Enumerable.Range(0, 10) select new FloorPoint(i + 0.5, j + 0.5);
         var free = places.Where(p => !(p.XM is > 4 and < 6 && p.YM is > 4 and < 6) && Mats.All(m => m.Covers(need) is var c && !(p.XM >= c.LeftXM && p.XM <= c.RightXM && p.YM >= c.FrontYM && p.YM <= c.BackYM)));
-        var nearest = free.Select(p => TeacherSight.Of(Hall, Mats, p)).Where(s => s.HiddenMats.Count == 0).Min(s => s.FarthestM);
-        Assert.Equal(nearest, best.FarthestM, 1e-9);
+        var nearest = free.Select(p => TeacherSight.Of(Hall, Mats, p)).Where(s => s.HiddenMats.Count == 0 && s.SpanDeg <= 180).Min(s => s.FarthestM);
+        Assert.Equal(nearest, best.FarthestM, 1e-6);
+    }
+
+    [Fact]
+    public void Of_MatsAround_SpanIsAllRoundLessTheWidestGap()
+    {
+        // By hand from (5, 1): (9, 5) at 45 degrees, (5, 9) at 90, (1, 9) at 90 + atan(4/8): 71.565 in all. From the middle of four corners three quarters of a turn.
+        Assert.Equal(45 + Math.Atan(0.5) * 180 / Math.PI, TeacherSight.Of(Hall, Mats, new(5, 1)).SpanDeg, 1e-9);
+        PlacedMat[] corners = [new(new(0, 0), false), new(new(0, 8), false), new(new(8, 0), false), new(new(8, 8), false)];
+        Assert.Equal(270, TeacherSight.Of(new(10, 10, []), corners, new(4, 4)).SpanDeg, 1e-9);
+        Assert.Equal(0, TeacherSight.Of(Hall, [Mats[0]], new(5, 1)).SpanDeg);
+    }
+
+    [Fact]
+    public void Best_ManyMats_HasNoneBehindTheBackAndStandsInNoCircle()
+    {
+        var (hall, need) = (new Hall(18, 10, []), new MatNeed(1.83, 1.22, 1, 1, 1.7, false));
+        var mats = MatLayout.Of(hall, need, 8).Mats;
+        var best = TeacherSight.Best(hall, need, mats, 1)!;
+        Assert.True(best.SpanDeg <= 180 + 1e-6);
+        Assert.All(mats, m => Assert.True(Math.Sqrt(Math.Pow(m.Centre.XM - best.Place.XM, 2) + Math.Pow(m.Centre.YM - best.Place.YM, 2)) >= 1.7));
     }
 
     [Fact]
