@@ -15,8 +15,8 @@ Say("one lesson by the formulas", Median(() => PracticeOutlook.Of(plan)));
 Say("400 simulated lessons", Median(() => PracticeRanges.Of(plan, TimeSpread.Usual, 400, 1)));
 Say("what would give 2 trials more", Median(() => MoreTrials.Of(plan, new(16, 300, 1, 2, 3, true), 2)));
 var hall = new Hall(27, 15, [new(new(0, 12, 8, 3), true)]);
-Say("14 mats in a hall of 27 x 15 m", Median(() => MatLayout.Of(hall, new(1.83, 1.22, 1, 1, 1.7, false), 14)));
-Say("30 mats in it", Median(() => MatLayout.Of(hall, new(1.83, 1.22, 1, 1, 0, false), 30)));
+Say("14 mats in a hall of 27 x 15 m", Median(() => MatLayout.Of(hall, new(1.83, 1.22, 1, 1, false), [.. Enumerable.Repeat(1.7, 14)])));
+Say("30 mats in it", Median(() => MatLayout.Of(hall, new(1.83, 1.22, 1, 1, false), new double[30])));
 
 foreach (var (wishes, groups) in new[] { (12, 10), (12, 7), (30, 10), (30, 7), (50, 10) })
 {

@@ -3,15 +3,12 @@ namespace Slantwise.Engines.Planning.Groups;
 /// <summary>A class in groups, and what could not be met.</summary>
 /// <param name="GroupOf">The group of each pupil, in the order of the pupils; none where sizes and fixed places alone cannot be kept, or where none was found.</param>
 /// <param name="UnmetWishes">Wishes left out, as places in the request's list: as few as possible where <see cref="IsFewestProved"/>.</param>
-/// <param name="Conflicts">
-/// Why: each one a smallest set of wishes, as places in the list, that cannot all be met beside sizes and fixed places; without any one of its wishes the rest of it could.
-/// An empty set says that sizes and fixed places alone cannot.
-/// </param>
+/// <param name="Conflicts">Why: each one a smallest set of wishes that contradicts itself, and of which something was left out; one empty set where there are no groups.</param>
 /// <param name="BetweenFraction">The share of the differences in experience that lies between groups, 0 to 1; none where it is not known.</param>
 /// <param name="IsFewestProved">Whether no division meets more wishes; where false the search was cut off.</param>
 /// <param name="IsBestProved">Whether no division that meets the same wishes is nearer to the goal; where false it is the best of those met.</param>
 public sealed record GroupDivision(
-    IReadOnlyList<int>? GroupOf, IReadOnlyList<int> UnmetWishes, IReadOnlyList<IReadOnlyList<int>> Conflicts, double? BetweenFraction, bool IsFewestProved, bool IsBestProved)
+    IReadOnlyList<int>? GroupOf, IReadOnlyList<int> UnmetWishes, IReadOnlyList<GroupConflict> Conflicts, double? BetweenFraction, bool IsFewestProved, bool IsBestProved)
 {
     private const int NodesToSettle = 50_000;
     private const int NodesToProve = 400_000;
@@ -31,33 +28,21 @@ public sealed record GroupDivision(
     public static GroupDivision Of(GroupRequest request)
     {
         request.Check();
-        var conflicts = new List<IReadOnlyList<int>>();
-        var isSettled = true;
-        bool CanMeet(IEnumerable<int> wishes)
-        {
-            if (GroupProblem.Of(request, wishes.Select(w => request.Wishes[w])) is not { } problem) return false;
-            var (found, settled) = GroupTree.Any(problem, new(request.Seed, 0), NodesToSettle);
-            isSettled &= settled;
-            return found is not null;
-        }
-
+        var conflicts = new List<GroupConflict>();
         var kept = Enumerable.Range(0, request.Wishes.Count).ToList();
-        while (!CanMeet(kept))
+        while (!CanMeet(request, kept, out _) && conflicts.Count < ConflictsAtMost)
         {
-            var conflict = Smallest(kept, CanMeet);
+            var conflict = Smallest(request, kept);
             conflicts.Add(conflict);
-            if (conflict.Count == 0) return new(null, [], conflicts, null, isSettled, isSettled);
-            var left = conflicts.Count < ConflictsAtMost ? FewestHits.Of(conflicts) : [.. Enumerable.Range(0, request.Wishes.Count).Except(kept), conflict[0]];
-            isSettled &= conflicts.Count < ConflictsAtMost;
-            kept = [.. Enumerable.Range(0, request.Wishes.Count).Except(left)];
+            if (conflict.Wishes.Count == 0) return new(null, [], conflicts, null, conflict.IsProved, conflict.IsProved);
+            kept = [.. Enumerable.Range(0, request.Wishes.Count).Except(FewestHits.Of([.. conflicts.Select(c => c.Wishes)]))];
         }
-
-        if (!isSettled)
+        // As many as hit all sets must be left out at least: if each set is certain and the rest can be met, they are the fewest.
+        var isProved = conflicts.TrueForAll(c => c.IsProved) && conflicts.Count < ConflictsAtMost;
+        if (!isProved)
         {
-            // Cut off, more may have been left out than need be: what still fits is taken back in, first wishes first.
-            foreach (var wish in Enumerable.Range(0, request.Wishes.Count).Except(kept).ToList())
-                if (CanMeet(kept.Append(wish))) kept.Add(wish);
-            kept.Sort();
+            kept = Refilled(request, kept);
+            if (!CanMeet(request, kept, out _)) return new(null, [], conflicts, null, false, false);
         }
         var kernel = GroupProblem.Of(request, kept.Select(w => request.Wishes[w]))!;
         var (blocks, isBest) = Best(kernel);
@@ -65,16 +50,40 @@ public sealed record GroupDivision(
         for (var b = 0; b < blocks.Length; b++)
             foreach (var p in kernel.Blocks[b].Pupils) groupOf[p] = blocks[b];
         var check = GroupCheck.Of(request, groupOf);
-        return new(groupOf, check.UnmetWishes, conflicts, check.BetweenFraction, isSettled, isBest);
+        return new(groupOf, check.UnmetWishes, [.. conflicts.Where(c => c.Wishes.Intersect(check.UnmetWishes).Any())], check.BetweenFraction, isProved, isBest);
     }
 
-    private static List<int> Smallest(List<int> wishes, Func<IEnumerable<int>, bool> canMeet)
+    private static bool CanMeet(GroupRequest request, IEnumerable<int> wishes, out bool isSettled)
+    {
+        isSettled = true;
+        if (GroupProblem.Of(request, wishes.Select(w => request.Wishes[w])) is not { } problem) return false;
+        (var found, isSettled) = GroupTree.Any(problem, new(request.Seed, 0), NodesToSettle);
+        return found is not null;
+    }
+
+    // What stays is proved to be possible without any one of it, since a division was found; that all of it is not, as the last search for it says.
+    private static GroupConflict Smallest(GroupRequest request, List<int> wishes)
     {
         var left = new List<int>(wishes);
-        // The later wish goes first, so that what was wished first is named last.
+        CanMeet(request, left, out var isProved);
+        // The later wish goes first, so that what was wished first is left out last.
         foreach (var wish in Enumerable.Reverse(wishes))
-            if (!canMeet(left.Where(w => w != wish))) left.Remove(wish);
-        return left;
+        {
+            if (CanMeet(request, left.Where(w => w != wish), out var isSettled)) continue;
+            left.Remove(wish);
+            isProved = isSettled;
+        }
+        return new(left, isProved);
+    }
+
+    // Cut off, more may have been left out than need be, or too little: from nothing on, wish by wish, what can be met beside the others. What was kept goes first.
+    private static List<int> Refilled(GroupRequest request, List<int> kept)
+    {
+        var filled = CanMeet(request, kept, out _) ? kept : [];
+        foreach (var wish in kept.Except(filled).Concat(Enumerable.Range(0, request.Wishes.Count).Except(kept)).ToList())
+            if (CanMeet(request, filled.Append(wish), out _)) filled.Add(wish);
+        filled.Sort();
+        return filled;
     }
 
     private static (int[] GroupOfBlock, bool IsProved) Best(GroupProblem problem)

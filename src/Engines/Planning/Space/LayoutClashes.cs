@@ -11,13 +11,14 @@ public static class LayoutClashes
     /// <param name="need">Within the ranges of its properties.</param>
     /// <param name="mats">Any number, also outside of the hall.</param>
     /// <returns>By mat, then by kind, then by the other; a pair of mats once, a falling circle once for each way. Empty where nothing clashes.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The hall or the mat's need outside its range; a mat whose middle is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The hall or the mat's need outside its range; a mat whose middle is not finite or whose circle is not of 0 to 10 m.</exception>
     public static IReadOnlyList<LayoutClash> Of(Hall hall, MatNeed need, IReadOnlyList<PlacedMat> mats)
     {
         hall.Check();
         need.Check();
         foreach (var mat in mats)
-            if (!double.IsFinite(mat.Centre.XM + mat.Centre.YM)) throw new ArgumentOutOfRangeException(nameof(mats), mat, "A mat has a place.");
+            if (!double.IsFinite(mat.Centre.XM + mat.Centre.YM) || !(mat.FallM is >= 0 and <= 10))
+                throw new ArgumentOutOfRangeException(nameof(mats), mat, "A mat has a place, and a falling circle of 0 to 10 metres.");
 
         var clashes = new List<LayoutClash>();
         for (var m = 0; m < mats.Count; m++)
@@ -51,13 +52,13 @@ public static class LayoutClashes
         for (var wall = 0; wall < 4; wall++)
         {
             Add(clashes, ClashKind.MatAndWall, m, wall, need.WallClearM - Nth(toWalls, wall));
-            if (need.FallM > 0) Add(clashes, ClashKind.FallAndWall, m, wall, need.FallM - Nth(fromMiddle, wall));
+            if (mat.FallM > 0) Add(clashes, ClashKind.FallAndWall, m, wall, mat.FallM - Nth(fromMiddle, wall));
         }
         for (var o = 0; o < hall.Obstacles.Count; o++)
         {
             var place = hall.Obstacles[o].Place;
             Add(clashes, ClashKind.MatAndObstacle, m, o, need.WallClearM - covers.GapM(place));
-            if (need.FallM > 0) Add(clashes, ClashKind.FallAndObstacle, m, o, need.FallM - place.GapM(mat.Centre));
+            if (mat.FallM > 0) Add(clashes, ClashKind.FallAndObstacle, m, o, mat.FallM - place.GapM(mat.Centre));
         }
     }
 
@@ -65,10 +66,10 @@ public static class LayoutClashes
     {
         var covers = other.Covers(need);
         if (m < o) Add(clashes, ClashKind.MatAndMat, m, o, need.ClearM - mat.Covers(need).GapM(covers));
-        if (need.FallM <= 0) return;
-        Add(clashes, ClashKind.FallAndMat, m, o, need.FallM - covers.GapM(mat.Centre));
+        if (mat.FallM > 0) Add(clashes, ClashKind.FallAndMat, m, o, mat.FallM - covers.GapM(mat.Centre));
+        if (!need.AreCirclesApart || m > o || mat.FallM == 0 || other.FallM == 0) return;
         var (x, y) = (mat.Centre.XM - other.Centre.XM, mat.Centre.YM - other.Centre.YM);
-        if (need.AreCirclesApart && m < o) Add(clashes, ClashKind.FallAndFall, m, o, 2 * need.FallM - Math.Sqrt(x * x + y * y));
+        Add(clashes, ClashKind.FallAndFall, m, o, mat.FallM + other.FallM - Math.Sqrt(x * x + y * y));
     }
 
     private static void Add(List<LayoutClash> clashes, ClashKind kind, int mat, int other, double missingM)

@@ -17,20 +17,20 @@ internal sealed record LayoutStart(double StepM, bool IsByColumns, bool IsTurned
            select new LayoutStart(stepM, isByColumns, isTurned, isEither),
     ];
 
-    /// <summary>Lays out at most so many.</summary>
-    public List<PlacedMat> Lay(Hall hall, MatNeed need, int mats)
+    /// <summary>Lays out mats with these falling circles, in this order, as many as get in before the first that does not.</summary>
+    public List<PlacedMat> Lay(Hall hall, MatNeed need, IReadOnlyList<double> fallsM)
     {
         var laid = new List<PlacedMat>();
         var (across, along) = IsByColumns ? (hall.WidthXM, hall.DepthYM) : (hall.DepthYM, hall.WidthXM);
-        for (var a = 0; a * StepM <= across && laid.Count < mats; a++)
+        for (var a = 0; a * StepM <= across && laid.Count < fallsM.Count; a++)
         {
             var at = 0.0;
-            while (at <= along && laid.Count < mats)
+            while (at <= along && laid.Count < fallsM.Count)
             {
                 var isLaid = false;
                 foreach (var isTurned in IsEitherWay ? new[] { IsTurnedFirst, !IsTurnedFirst } : [IsTurnedFirst])
                 {
-                    var mat = At(need, isTurned, a * StepM, at);
+                    var mat = At(need, isTurned, fallsM[laid.Count], a * StepM, at);
                     if (!LayoutClashes.IsFree(hall, need, mat, laid)) continue;
                     laid.Add(mat);
                     isLaid = true;
@@ -47,10 +47,10 @@ internal sealed record LayoutStart(double StepM, bool IsByColumns, bool IsTurned
     private double Extent(MatNeed need, bool isTurned) => isTurned == IsByColumns ? need.LengthM : need.WidthM;
 
     // The grid's first place is the nearest to the corner that walls allow a mat that lies this way.
-    private PlacedMat At(MatNeed need, bool isTurned, double across, double along)
+    private PlacedMat At(MatNeed need, bool isTurned, double fallM, double across, double along)
     {
         var (x, y) = IsByColumns ? (across, along) : (along, across);
         var (width, depth) = isTurned ? (need.WidthM, need.LengthM) : (need.LengthM, need.WidthM);
-        return new(new(x + Math.Max(need.WallClearM + width / 2, need.FallM), y + Math.Max(need.WallClearM + depth / 2, need.FallM)), isTurned);
+        return new(new(x + Math.Max(need.WallClearM + width / 2, fallM), y + Math.Max(need.WallClearM + depth / 2, fallM)), isTurned, fallM);
     }
 }

@@ -6,26 +6,28 @@ public static class MatBound
     /// <summary>The bound.</summary>
     /// <param name="hall">Within the ranges of its properties.</param>
     /// <param name="need">Within the ranges of its properties.</param>
+    /// <param name="leastFallM">The smallest falling circle of any mat, 0 to 10.</param>
     /// <returns>0 or more.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The hall or the mat's need outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The hall or the mat's need outside its range; a circle not of 0 to 10 m.</exception>
     /// <remarks>
     /// Mats widened by half of the clear distance, corners round, do not overlap. They lie in the hall less what is clear along the walls beyond that half. The
     /// floor that obstacles take from them is taken off where mats keep at least that half from obstacles. If circles are kept apart, they do not overlap either and lie between the walls.
     /// </remarks>
-    public static int Of(Hall hall, MatNeed need)
+    public static int Of(Hall hall, MatNeed need, double leastFallM)
     {
         hall.Check();
         need.Check();
+        if (!(leastFallM is >= 0 and <= 10)) throw new ArgumentOutOfRangeException(nameof(leastFallM), leastFallM, "A falling circle has a radius of 0 to 10 metres.");
         var half = need.ClearM / 2;
         var inset = need.WallClearM - half;
         var room = Room(hall, inset);
         var floorM2 = room is null ? 0 : room.Value.AreaM2 - (need.WallClearM >= half ? Covered(hall, room.Value) : 0);
         var matM2 = need.LengthM * need.WidthM + 2 * half * (need.LengthM + need.WidthM) + Math.PI * half * half;
         var most = Whole(floorM2 / matM2);
-        if (Room(hall, Math.Max(need.WallClearM + need.WidthM / 2, need.FallM)) is null) return 0;
-        if (!need.AreCirclesApart || need.FallM <= 0) return most;
+        if (Room(hall, Math.Max(need.WallClearM + need.WidthM / 2, leastFallM)) is null) return 0;
+        if (!need.AreCirclesApart || leastFallM <= 0) return most;
         var all = new FloorRectangle(0, 0, hall.WidthXM, hall.DepthYM);
-        return Math.Min(most, Whole((all.AreaM2 - Covered(hall, all)) / (Math.PI * need.FallM * need.FallM)));
+        return Math.Min(most, Whole((all.AreaM2 - Covered(hall, all)) / (Math.PI * leastFallM * leastFallM)));
     }
 
     private static int Whole(double share) => (int)Math.Floor(share + 1e-9);

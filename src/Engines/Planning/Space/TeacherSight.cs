@@ -45,7 +45,7 @@ public sealed record TeacherSight(FloorPoint Place, IReadOnlyList<int> HiddenMat
                 var place = new FloorPoint((i + 0.5) * stepM, (j + 0.5) * stepM);
                 if (hall.Obstacles.Any(o => o.Place.GapM(place) == 0) || mats.Any(m => m.Covers(need).GapM(place) == 0)) continue;
                 var sight = Of(hall, mats, place);
-                var isInCircle = mats.Any(m => Math.Sqrt(Square(m.Centre.XM - place.XM) + Square(m.Centre.YM - place.YM)) < need.FallM);
+                var isInCircle = mats.Any(m => Math.Sqrt(Square(m.Centre.XM - place.XM) + Square(m.Centre.YM - place.YM)) < m.FallM);
                 // Rounded, so that a billionth of a metre does not decide between two corners of a hall.
                 var key = (sight.HiddenMats.Count, isInCircle, sight.SpanDeg > 180 + 1e-6, Math.Round(sight.FarthestM, 6));
                 if (key.CompareTo(bestKey) < 0) (best, bestKey) = (sight, key);
