@@ -33,6 +33,7 @@ foreach (var (wishes, groups) in new[] { (12, 10), (12, 7), (30, 10), (30, 7), (
         if (unmet is null || unmet > division.UnmetWishes.Count) fewer++;
         else if (unmet == division.UnmetWishes.Count) same++;
         else more++;
+        if (division.IsFewestProved && unmet < division.UnmetWishes.Count) Console.WriteLine($"  class {seed}: proved, but wrong");
         if (!division.IsFewestProved) unproved++;
         if (!isProved) otherUnproved++;
     }

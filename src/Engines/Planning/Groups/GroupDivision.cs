@@ -10,7 +10,7 @@ namespace Slantwise.Engines.Planning.Groups;
 public sealed record GroupDivision(
     IReadOnlyList<int>? GroupOf, IReadOnlyList<int> UnmetWishes, IReadOnlyList<GroupConflict> Conflicts, double? BetweenFraction, bool IsFewestProved, bool IsBestProved)
 {
-    private const int NodesToSettle = 50_000;
+    private const int NodesToSettle = 64_000;
     private const int NodesToProve = 400_000;
     private const int BlocksToProve = 12;
     private const int Starts = 6;
@@ -28,14 +28,14 @@ public sealed record GroupDivision(
     public static GroupDivision Of(GroupRequest request)
     {
         request.Check();
-        var conflicts = new List<GroupConflict>();
+        var (conflicts, ways) = (new List<GroupConflict>(), new WaysOut(request));
         var kept = Enumerable.Range(0, request.Wishes.Count).ToList();
         while (!CanMeet(request, kept, out _) && conflicts.Count < ConflictsAtMost)
         {
             var conflict = Smallest(request, kept);
             conflicts.Add(conflict);
             if (conflict.Wishes.Count == 0) return new(null, [], conflicts, null, conflict.IsProved, conflict.IsProved);
-            kept = [.. Enumerable.Range(0, request.Wishes.Count).Except(FewestHits.Of([.. conflicts.Select(c => c.Wishes)]))];
+            kept = [.. Enumerable.Range(0, request.Wishes.Count).Except(FewestHits.Of([.. conflicts.Select(c => ways.Of(c.Wishes))]))];
         }
         // As many as hit all sets must be left out at least: if each set is certain and the rest can be met, they are the fewest.
         var isProved = conflicts.TrueForAll(c => c.IsProved) && conflicts.Count < ConflictsAtMost;
@@ -57,7 +57,7 @@ public sealed record GroupDivision(
     {
         isSettled = true;
         if (GroupProblem.Of(request, wishes.Select(w => request.Wishes[w])) is not { } problem) return false;
-        (var found, isSettled) = GroupTree.Any(problem, new(request.Seed, 0), NodesToSettle);
+        (var found, isSettled) = GroupTree.Any(problem, 0, NodesToSettle);
         return found is not null;
     }
 
@@ -89,7 +89,7 @@ public sealed record GroupDivision(
     private static (int[] GroupOfBlock, bool IsProved) Best(GroupProblem problem)
     {
         var request = problem.Request;
-        if (request.Goal == GroupGoal.Any) return (GroupTree.Any(problem, new(request.Seed, 1), NodesToSettle).GroupOfBlock ?? GroupTree.Any(problem, new(request.Seed, 0), NodesToSettle).GroupOfBlock!, true);
+        if (request.Goal == GroupGoal.Any) return (GroupTree.Any(problem, 0, NodesToSettle).GroupOfBlock!, true);
         if (problem.Blocks.Length <= BlocksToProve)
         {
             var (found, isSettled) = GroupTree.Best(problem, new(request.Seed, 1), NodesToProve);
@@ -100,7 +100,7 @@ public sealed record GroupDivision(
         var bestCost = double.PositiveInfinity;
         for (var start = 0; start < Starts; start++)
         {
-            if (GroupTree.Any(problem, new(request.Seed, (ulong)start), NodesToSettle).GroupOfBlock is not { } first) continue;
+            if (GroupTree.Any(problem, (ulong)start, NodesToSettle).GroupOfBlock is not { } first) continue;
             var (division, within) = new GroupSwaps(problem, first, new(request.Seed, 1000 + (ulong)start)).Better(StepsAStart);
             if (sign * within >= bestCost - 1e-12) continue;
             (best, bestCost) = (division, sign * within);

@@ -3,6 +3,8 @@ namespace Slantwise.Engines.Planning.Groups;
 /// <summary>Looks through all divisions that meet a problem's wishes, block by block, the one with fewest open groups first.</summary>
 internal sealed class GroupTree
 {
+    private const int FirstNodes = 250;
+
     private readonly GroupProblem _problem;
     private readonly GroupSpread _spread;
     private readonly int[] _count;
@@ -40,11 +42,19 @@ internal sealed class GroupTree
     }
 
     /// <summary>A division, or none where there is none; unknown where the nodes did not suffice.</summary>
-    public static (int[]? GroupOfBlock, bool IsSettled) Any(GroupProblem problem, SeededDraws draws, int nodes)
+    /// <remarks>
+    /// Begun anew in another order with twice the nodes: an early bad step can cost a whole search what another order finds at once.
+    /// Source: [GomesSelmanKautz1998].
+    /// </remarks>
+    public static (int[]? GroupOfBlock, bool IsSettled) Any(GroupProblem problem, ulong purpose, int nodes)
     {
-        var tree = new GroupTree(problem, GroupGoal.Any, draws, nodes);
-        tree.Go();
-        return (tree._best, tree._best is not null || tree._nodesLeft > 0);
+        for (var limit = FirstNodes; ; limit *= 2)
+        {
+            var tree = new GroupTree(problem, GroupGoal.Any, new(problem.Request.Seed, (purpose << 32) | (uint)limit), limit);
+            tree.Go();
+            var isSettled = tree._best is not null || tree._nodesLeft > 0;
+            if (isSettled || limit >= nodes) return (tree._best, isSettled);
+        }
     }
 
     /// <summary>The best division, and whether all were looked through.</summary>

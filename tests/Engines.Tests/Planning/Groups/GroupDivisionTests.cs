@@ -96,6 +96,20 @@ public sealed class GroupDivisionTests
     }
 
     [Fact]
+    public void Of_SevenSupportersForTenGroups_NamesOneSetAndLeavesThreeOut()
+    {
+        // By hand: no eight of the ten groups can all have one; which three go without is all the same, and they are the last.
+        var answer = GroupDivision.Of(new()
+        {
+            Pupils = [.. Enumerable.Range(0, 30).Select(i => new GroupPupil(null, i < 7))], Sizes = GroupSize.Even(30, 10),
+            Wishes = [.. Enumerable.Range(0, 10).Select(GroupWish.SupporterIn)],
+        });
+        Assert.Equal(8, Assert.Single(answer.Conflicts).Wishes.Count);
+        Assert.Equal([7, 8, 9], answer.UnmetWishes);
+        Assert.True(answer.IsFewestProved);
+    }
+
+    [Fact]
     public void Of_MoreLocksThanPlaces_HasNoGroups()
     {
         var answer = GroupDivision.Of(new() { Pupils = new GroupPupil[4], Sizes = GroupSize.Even(4, 2), Locks = [new(0, 0), new(1, 0), new(2, 0)] });
