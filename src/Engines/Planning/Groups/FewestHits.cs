@@ -14,6 +14,7 @@ internal static class FewestHits
 
     private static List<int>? Within(IReadOnlyList<IReadOnlyList<int[]>> conflicts, List<int> chosen, int most)
     {
+        if (chosen.Count > most) return null;
         var open = conflicts.Where(c => !c.Any(way => way.All(chosen.Contains))).ToList();
         if (open.Count == 0) return chosen;
         // Conflicts that share nothing each need numbers of their own.
