@@ -175,6 +175,7 @@ public sealed class ScreensTests(Browser browser, DemoFolder demo)
         await looks.AtAsync(own, "leave-waits");
         await own.ForAsync(".device-part .row .button", ".chain[data-total] .chain-code path", 1);
         await looks.AtAsync(own, "chain");
+        await own.AskAsync<object>("walk.away('.chain .row .button:last-child', '.chain')");
         await own.AskAsync<object>("walk.away('.dialog > .foot .button', '.dialog')");
         foreach (var page in (FloorPage[])[own, phone]) await page.Page.Context.SetOfflineAsync(false);
         await own.SentAsync();
