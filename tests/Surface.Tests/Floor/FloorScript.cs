@@ -129,6 +129,10 @@ internal static class FloorScript
                 range.selectNodeContents(node);
                 const box = range.getBoundingClientRect();
                 if (box.width === 0 || getComputedStyle(own).visibility === "hidden") continue;
+                // Said to a screen reader alone: a box of one pixel.
+                let isUnseen = false;
+                for (let around = own; around && !isUnseen; around = around.parentElement) isUnseen = around.clientWidth <= 2 && around.clientHeight <= 2 && getComputedStyle(around).overflowX !== "visible";
+                if (isUnseen) continue;
                 if (box.right > wide + 1 || box.left < -1) faults.push(`“${node.data.trim().slice(0, 40)}” runs off the side, ${Math.round(box.left)} to ${Math.round(box.right)} of ${wide}`);
                 for (let around = own; around !== document.body && around; around = around.parentElement) {
                   const { overflowX, position } = getComputedStyle(around), edge = around.getBoundingClientRect();
