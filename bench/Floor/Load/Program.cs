@@ -51,7 +51,10 @@ var (random, untilS) = (new Random(17), options.WarmS + options.MeasuredS);
 var plan = tablets.SelectMany(t => Traffic.Of(t, school.Sheet, untilS, options.RateFactor, random)).OrderBy(b => b.DueS).ToList();
 var measured = plan.Where(b => b.DueS >= options.WarmS && b.DueS < untilS).ToList();
 await Task.Delay(TimeSpan.FromSeconds(5));
-Say($"{streams.Count} streams open ({teachers.Count} of them teachers'); sending {measured.Count / options.MeasuredS:0} batches/s, {measured.Sum(b => b.Facts.Count) / options.MeasuredS:0} entries/s for {options.WarmS:0} + {options.MeasuredS:0} s");
+var resting = program.ProcessorTime;
+await Task.Delay(TimeSpan.FromSeconds(5));
+Say($"{streams.Count} streams open ({teachers.Count} of them teachers'), at rest the program uses {(program.ProcessorTime - resting).TotalSeconds / 5:0.00} processors");
+Say($"sending {measured.Count / options.MeasuredS:0} batches/s, {measured.Sum(b => b.Facts.Count) / options.MeasuredS:0} entries/s for {options.WarmS:0} + {options.MeasuredS:0} s");
 
 var (used, own) = (TimeSpan.Zero, TimeSpan.Zero);
 clock.Restart();

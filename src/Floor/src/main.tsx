@@ -2,6 +2,7 @@ import { render } from "preact";
 import { faceOf } from "./faces";
 import { App } from "./join/App";
 import { Session } from "./join/session";
+import "./ui/pressed";
 import "./ui/tokens.css";
 import "./type.css";
 

@@ -12,7 +12,7 @@ internal static class SyncBody
     public const int MostByteCount = 512 * 1024;
 
     /// <summary>Reads a body.</summary>
-    /// <exception cref="FloorRefusal">Too large, or not of that shape.</exception>
+    /// <exception cref="FloorRefusal">Too large, not of that shape, or cut off.</exception>
     public static async Task<T> ReadAsync<T>(HttpContext http)
         where T : class
     {
@@ -23,9 +23,10 @@ internal static class SyncBody
             return await JsonSerializer.DeserializeAsync<T>(http.Request.Body, EntryJson.Options, http.RequestAborted)
                 ?? throw new FloorRefusal(FloorProblemKind.BodyUnreadable);
         }
-        catch (BadHttpRequestException failure) when (failure.StatusCode == StatusCodes.Status413PayloadTooLarge)
+        catch (BadHttpRequestException failure)
         {
-            throw new FloorRefusal(FloorProblemKind.BodyTooLarge, failure);
+            // Too large without having said so; or cut off on its way, which is nobody's failure here.
+            throw new FloorRefusal(failure.StatusCode == StatusCodes.Status413PayloadTooLarge ? FloorProblemKind.BodyTooLarge : FloorProblemKind.BodyUnreadable, failure);
         }
         catch (Exception failure) when (IsUnreadable(failure))
         {

@@ -1,5 +1,6 @@
 using System.Data.Common;
 using System.Globalization;
+using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text.Json;
 using Microsoft.Net.Http.Headers;
@@ -110,16 +111,31 @@ internal static class SyncEndpoints
     {
         var bundle = await member.BundleAsync(CultureInfo.CurrentUICulture, http.RequestAborted);
         var bytes = JsonSerializer.SerializeToUtf8Bytes(bundle, EntryJson.Options);
-        var tag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(bytes))[..32]}\"");
+        var isPacked = http.Request.GetTypedHeaders().AcceptEncoding.Any(a => a.Quality is not 0 && a.Value.Equals("gzip", StringComparison.OrdinalIgnoreCase));
+        var tag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(bytes))[..32]}{(isPacked ? "gz" : "")}\"");
         http.Response.Headers.ETag = tag.ToString();
-        http.Response.Headers.Vary = "Accept-Language, Authorization";
+        http.Response.Headers.Vary = "Accept-Encoding, Accept-Language, Authorization";
         if (HttpMethods.IsGet(http.Request.Method) && http.Request.GetTypedHeaders().IfNoneMatch.Any(known => known.Compare(tag, useStrongComparison: false)))
         {
             http.Response.StatusCode = StatusCodes.Status304NotModified;
             return;
         }
         http.Response.ContentType = "application/json; charset=utf-8";
+        // Figures are most of it, and a fifth of their size when packed. Nothing in it opens anything: whoever counts its bytes on the way learns no key.
+        if (isPacked)
+        {
+            http.Response.Headers.ContentEncoding = "gzip";
+            bytes = Packed(bytes);
+        }
+        http.Response.ContentLength = bytes.Length;
         await http.Response.Body.WriteAsync(bytes, http.RequestAborted);
+    }
+
+    private static byte[] Packed(byte[] bytes)
+    {
+        using var packed = new MemoryStream();
+        using (var packing = new GZipStream(packed, CompressionLevel.Fastest)) packing.Write(bytes);
+        return packed.ToArray();
     }
 
     private static async Task EntriesAsync(HttpContext http)

@@ -59,6 +59,8 @@ export class Session {
   async start(): Promise<void> {
     // A device that has these pages already looks whether there are newer ones; another gets them once it is in a lesson.
     const worker = hasWorker() ? startWorker() : Promise.resolve();
+    // On their way while the disk is opened; where another language is kept, that one comes after it.
+    void loadWords("shared").catch(() => undefined);
     try {
       this.keep = await Keep.open();
     } catch (failure) {

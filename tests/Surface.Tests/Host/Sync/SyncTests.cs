@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Slantwise.Records.Entries;
@@ -31,6 +32,31 @@ public sealed class SyncTests(DemoFolder demo)
         await using var store = await floor.StoreAsync();
         Assert.Equal(entry.Id, Assert.Single(await store.ListEntriesAsync(floor.Record.School.Id, floor.Lesson.LessonId)).Id);
         Assert.NotNull((await store.FindFloorDeviceAsync(floor.Record.School.Id, floor.Lesson.LessonId, "tablet-1"))!.LeftAt);
+    }
+
+    [Fact]
+    public async Task Bundle_ForABrowserThatTakesGzip_IsTheSamePackedAndNotModifiedEither()
+    {
+        await using var floor = await OpenFloor.StartAsync(demo);
+        var token = await floor.PupilAsync("tablet-1", 0);
+        async Task<(HttpResponseMessage Answer, byte[] Bytes)> AskAsync(string? coding, string? tag = null)
+        {
+            using var request = OpenFloor.Request(HttpMethod.Get, "/sync/bundle", null, token);
+            if (coding is not null) request.Headers.TryAddWithoutValidation("Accept-Encoding", coding);
+            if (tag is not null) request.Headers.TryAddWithoutValidation("If-None-Match", tag);
+            var answer = await floor.Served.Client.SendAsync(request, TestContext.Current.CancellationToken);
+            return (answer, await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
+        }
+
+        var (plain, packed, refused) = (await AskAsync(null), await AskAsync("gzip, deflate, br"), await AskAsync("gzip;q=0"));
+        Assert.Equal(["gzip"], packed.Answer.Content.Headers.ContentEncoding);
+        Assert.Empty(plain.Answer.Content.Headers.ContentEncoding);
+        Assert.Empty(refused.Answer.Content.Headers.ContentEncoding);
+        using var unpacked = new MemoryStream();
+        await using (var unpacking = new GZipStream(new MemoryStream(packed.Bytes), CompressionMode.Decompress)) await unpacking.CopyToAsync(unpacked, TestContext.Current.CancellationToken);
+        Assert.Equal(plain.Bytes, unpacked.ToArray());
+        Assert.NotEqual(plain.Answer.Headers.ETag, packed.Answer.Headers.ETag);
+        Assert.Equal(304, (int)(await AskAsync("gzip, deflate, br", packed.Answer.Headers.ETag!.ToString())).Answer.StatusCode);
     }
 
     [Fact]
