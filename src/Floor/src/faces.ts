@@ -13,7 +13,7 @@ export type Face = ComponentType<{
   /** The teacher's: where entries come in by file or by a chain of codes. */
   readonly inbox?: ComponentChildren;
   readonly settings?: ComponentChildren;
-  /** What the class joins with, once this device has had a new code made. */
+  /** What the class joins with, for the teacher and the board. */
   readonly join?: ReadonlySignal<JoinShown | undefined>;
   readonly onRenewCode?: () => Promise<void>;
 }>;

@@ -129,8 +129,13 @@ public sealed partial class FloorRoom
         }
     }
 
-    private FloorState StateLocked(FloorDevice device) => new(
-        Clock.GetUtcNow(), device.Name, device.PupilIds, device.IsLocked, _lesson.StoppedAt, _lesson.CountdownUntil, _lesson.ClosedAt, _appVersion);
+    private FloorState StateLocked(FloorDevice device)
+    {
+        var isTold = device is { Kind: FloorDeviceKind.Teacher or FloorDeviceKind.Board, IsLocked: false } && _lesson.ClosedAt is null;
+        return new(
+            Clock.GetUtcNow(), device.Name, device.PupilIds, device.IsLocked, _lesson.StoppedAt, _lesson.CountdownUntil, _lesson.ClosedAt, _appVersion,
+            isTold ? _lesson.Code : null, isTold ? _lesson.CodeUntil : null);
+    }
 
     private IReadOnlyList<DeviceSeen> DevicesLocked() =>
         [.. _devices.Values.OrderBy(d => d.Kept.JoinedAt).ThenBy(d => d.Kept.DeviceId, StringComparer.Ordinal).Select(d => d.Seen)];

@@ -88,6 +88,21 @@ public sealed class FloorHubTests
     }
 
     [Fact]
+    public async Task State_OfTeacherAndBoard_TellsTheCodeThatHoldsAndNobodyElsesDoes()
+    {
+        await using var open = await OpenLesson.OpenAsync(Database.Sqlite);
+        var (board, teacher) = (await open.JoinAsync("board", FloorDeviceKind.Board), await open.JoinAsync("phone", FloorDeviceKind.Teacher));
+        FloorMember[] others = [await open.PupilAsync("tablet-1", 0), await open.JoinAsync("tablet-2", FloorDeviceKind.Station)];
+        Assert.Equal((open.Lesson.Code, (DateTimeOffset?)open.Lesson.CodeUntil), (board.State.JoinCode, board.State.JoinCodeUntil));
+
+        var renewed = await open.Hub.RenewCodeAsync(open.School.Id, open.LessonId);
+        Assert.Equal([renewed.Code, renewed.Code], [board.State.JoinCode, teacher.State.JoinCode]);
+        Assert.All(others, o => Assert.Null(o.State.JoinCode));
+        await open.Hub.CloseAsync(open.School.Id, open.LessonId);
+        Assert.Null(board.State.JoinCode);
+    }
+
+    [Fact]
     public async Task Join_TheSameDeviceAgain_IsTheSameDeviceUnlessItIsAnotherKind()
     {
         await using var open = await OpenLesson.OpenAsync(Database.Sqlite);

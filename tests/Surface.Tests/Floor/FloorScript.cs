@@ -99,7 +99,7 @@ internal static class FloorScript
             card: (selector, nth) => until(() => found(selector, nth)?.hasAttribute("data-chosen") || undefined, `${selector} ${nth} chosen`, () => tap(found(selector, nth))),
             /** Answers a cue, and sees it answered. */
             answer: (cue, isTicked) => {
-              const key = () => document.querySelectorAll(`.cues > li:nth-child(${cue}) .answer`)[isTicked ? 0 : 1];
+              const key = () => document.querySelectorAll(`.cues > :nth-child(${cue}) .answer`)[isTicked ? 0 : 1];
               return until(() => key()?.getAttribute("aria-pressed") === "true" || undefined, `cue ${cue} answered`, () => tap(key()));
             },
             fill: (selector, text) => {
@@ -118,7 +118,7 @@ internal static class FloorScript
               }
               await walk.gone(".button[data-busy]");
             },
-            standing: () => [...document.querySelectorAll(".cues > li")].map((li) => [...li.querySelectorAll(".answer")].findIndex((a) => a.getAttribute("aria-pressed") === "true")),
+            standing: () => [...document.querySelectorAll(".cues > *")].map((li) => [...li.querySelectorAll(".answer")].findIndex((a) => a.getAttribute("aria-pressed") === "true")),
             /** What of the page's text is cut off or runs off its side. */
             cut: () => {
               const faults = [], wide = document.documentElement.clientWidth, words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);

@@ -9,6 +9,9 @@ namespace Slantwise.Surface.Tests.Floor;
 /// <summary>A tablet in pupils' hands. It says to the model what its screens have acknowledged: a step counts once the screen has moved on, and must be on the disk by then.</summary>
 internal sealed partial class FloorTablet(IPage page, Gym gym, FloorDeviceKind kind, Acknowledged model) : FloorPage(page)
 {
+    // A task that is done has a tick, and a tap on it leads nowhere.
+    private const string OpenTasks = ".card.task:not(:has(.words .mark))";
+
     private List<Act> _pending = [];
 
     /// <summary>Whom it serves; for a station the whole class.</summary>
@@ -71,7 +74,7 @@ internal sealed partial class FloorTablet(IPage page, Gym gym, FloorDeviceKind k
                 await TurnToAsync(Pupils[chance.Next(Pupils.Count)]);
                 return await StepAsync();
             case "task":
-                return await OnAsync(".card.task", chance.Next(await CountAsync(".card.task")));
+                return await OnAsync(OpenTasks, chance.Next(await CountAsync(OpenTasks)));
             default:
                 throw new InvalidOperationException($"No step from “{step}”.");
         }

@@ -68,7 +68,7 @@ public sealed class KeyboardTests(Browser browser, DemoFolder demo)
             await OnAsync(stop);
             var heldS = double.Parse((await page.TextsAsync(".held-for"))[0].Split(' ', '\n')[0], CultureInfo.InvariantCulture);
             Assert.InRange(heldS, 0.3, 600);
-            await TabToAsync(".choice input");
+            await TabToAsync(".choice input:checked");
             await keys.PressAsync("Space");
             await TabToAsync(".page-foot .button.main");
             var isSuccess = await page.CountAsync(".choice li:first-child .card[data-chosen]") == 1;
@@ -86,19 +86,20 @@ public sealed class KeyboardTests(Browser browser, DemoFolder demo)
             await TabToAsync(".page-foot .button", 1);
             await OnAsync("Enter");
         }
-        await TabToAsync(".cues > li:nth-child(1) .answer");
+        await TabToAsync(".cues > :nth-child(1) .answer");
         await keys.PressAsync("Space");
-        await page.SeeAsync(".cues > li:nth-child(1) .answer[aria-pressed=true]");
+        await page.SeeAsync(".cues > :nth-child(1) .answer[aria-pressed=true]");
         await TabToAsync(".page-foot .button");
         await OnAsync("Enter");
         Expect(new CueTick(1, true));
         var options = await page.AskAsync<string[]>("[...document.querySelectorAll('.choice.wide .card')].map(c => c.dataset.next)");
-        await TabToAsync(".choice.wide .card", Array.IndexOf(options, "harder") is var harder and >= 0 ? harder : 0);
+        var option = Math.Max(0, Array.IndexOf(options, "harder"));
+        await TabToAsync(".choice.wide .card", option);
         await OnAsync("Enter");
         var reason = (await page.TextsAsync(".reasons .card"))[1];
         await TabToAsync(".reasons .card", 1);
         await OnAsync("Enter");
-        Expect(new Decision(Enum.Parse<NextLevel>(options[Math.Max(0, harder)], ignoreCase: true), reason));
+        Expect(new Decision(Enum.Parse<NextLevel>(options[option], ignoreCase: true), reason));
         await TabToAsync(".page-top > .button:last-child");
         Assert.StartsWith("decide-", await OnAsync("Enter"), StringComparison.Ordinal);
         Expect(new Withdrawal());

@@ -12,6 +12,9 @@ public sealed class WholeLessonTests(Browser browser, DemoFolder demo, ITestOutp
 {
     private const int Seed = 6;
 
+    // Lessons, bundles, own entries, others' entries.
+    private static readonly int[] Nothing = [0, 0, 0, 0];
+
     private static readonly BrowserNewContextOptions Small = new() { ViewportSize = new() { Width = 412, Height = 800 }, Locale = "en-GB", HasTouch = true };
 
     [Fact]
@@ -86,12 +89,12 @@ public sealed class WholeLessonTests(Browser browser, DemoFolder demo, ITestOutp
         await tablets[0].ForAsync(".device-part .button.quiet", ".device-part .button.grave");
         await tablets[0].OnAsync(".device-part .button.grave");
         await tablets[0].AtAsync("start");
-        Assert.Equal([0, 0, 0, 0], await tablets[0].OnDiskAsync());
+        Assert.Equal(Nothing, await tablets[0].OnDiskAsync());
         await phone.EndAsync();
         foreach (var tablet in tablets.Skip(1))
         {
             await tablet.SeeAsync(".cover.end .button.main");
-            Assert.Equal([0, 0, 0, 0], await tablet.OnDiskAsync());
+            Assert.Equal(Nothing, await tablet.OnDiskAsync());
         }
         await mortal.CloseAsync();
 

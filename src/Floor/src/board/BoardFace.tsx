@@ -1,3 +1,4 @@
+import type { ReadonlySignal } from "@preact/signals";
 import { useEffect, useMemo, useState } from "preact/hooks";
 import type { Floor } from "../lesson/floor";
 import { readable } from "../lesson/readable";
@@ -13,8 +14,8 @@ import "./board.css";
 
 export interface BoardFaceProps {
   readonly floor: Floor;
-  /** What the class joins with; without it the code in the page's own link. Shown only as long as it was said to hold. */
-  readonly join?: JoinShown;
+  /** What the class joins with; until the server has told it the code in the page's own link. Shown only as long as it was said to hold. */
+  readonly join?: ReadonlySignal<JoinShown | undefined>;
 }
 
 const lastS = 10;
@@ -23,7 +24,8 @@ const overS = 20;
 
 /** The projector page: the tasks, cues and figures for the whole class. It knows no pupil, so it can show none. Stop and the end of the lesson lie over it as over every face. */
 export function BoardFace({ floor, join }: BoardFaceProps) {
-  const shown = useMemo(() => join ?? joinInLink(location.hash, location.origin), [join]);
+  const linked = useMemo(() => joinInLink(location.hash, location.origin), []);
+  const shown = join?.value ?? linked;
   const [fixedAt, setFixedAt] = useState<number | undefined>();
   const [startMs, setStartMs] = useState(() => Date.now());
   const [nowMs, setNowMs] = useState(() => Date.now());

@@ -1,3 +1,4 @@
+import { signal } from "@preact/signals";
 import type { JSX } from "preact";
 import { MemoryFloor } from "../lesson/memoryFloor";
 import { sampleBundle } from "../look/sampleBundle";
@@ -6,7 +7,7 @@ import { Cover } from "../join/Cover";
 import { say } from "../words/say";
 import { BoardFace } from "./BoardFace";
 
-const join = { code: "H7KM3P", url: "http://192.168.1.20:5080/floor/#join=H7KM3P", untilMs: Date.now() + 3_600_000 };
+const join = signal({ code: "H7KM3P", url: "http://192.168.1.20:5080/floor/#join=H7KM3P", untilMs: Date.now() + 3_600_000 });
 
 function board(state: Partial<FloorState> = {}, isJoining = false): () => JSX.Element {
   const floor = new MemoryFloor(sampleBundle("board"), state);

@@ -39,7 +39,7 @@ export function App({ session }: { readonly session: Session }) {
           {session.face === "teacher" ? (
             <Face floor={floor} inbox={<Inbox floor={floor} />} settings={<SettingsButton session={session} isPlain />} join={session.code} onRenewCode={() => session.renewCode()} />
           ) : (
-            <Face floor={floor} />
+            <Face floor={floor} join={session.code} />
           )}
         </Frame>
       );

@@ -1,6 +1,6 @@
 import { signal } from "@preact/signals";
 import type { FloorDeviceKind, FloorState, JoinAnswer } from "../contracts";
-import { joinInLink, type JoinShown } from "../board/boardLink";
+import { joinInLink, joinShown, type JoinShown } from "../board/boardLink";
 import { loadFace, type Face, type FaceName } from "../faces";
 import { Keep } from "../keep/keep";
 import type { KeptFloor } from "../keep/keptFloor";
@@ -155,6 +155,7 @@ export class Session {
         this.closeFloor();
       this.lesson.value = lesson;
       compareVersion(joined.state.appVersion);
+      this.hearCode(joined.state);
       if (isSame && before.kind === kind && (await keep.bundle(lesson.key))) return this.enter(lesson);
       if (kind === "pupil" || kind === "pair") this.stage.value = "pick";
       else await this.claimNow([]);
@@ -172,7 +173,7 @@ export class Session {
   /** The teacher's: another code for the class. */
   async renewCode(): Promise<void> {
     const { code, codeUntil } = await new Api(this.lesson.value?.token).renewCode();
-    this.code.value = { code, url: `${location.origin}/floor/#join=${code}`, untilMs: Date.parse(codeUntil) };
+    this.code.value = joinShown(code, location.origin, Date.parse(codeUntil));
   }
 
   /** Delivers at once. */
@@ -295,9 +296,15 @@ export class Session {
     this.line.start();
   }
 
+  /** The class's code, which the teacher's devices and the board are told: a new one replaces the old one there, too. */
+  private hearCode(state: FloorState): void {
+    if (state.joinCode !== undefined && state.joinCodeUntil !== undefined) this.code.value = joinShown(state.joinCode, location.origin, Date.parse(state.joinCodeUntil));
+  }
+
   private heard(state: FloorState): void {
     const { value: lesson } = this.lesson;
     compareVersion(state.appVersion);
+    this.hearCode(state);
     if (!lesson || this.stage.value !== "lesson") return;
     if ((lesson.kind === "pupil" || lesson.kind === "pair") && state.pupilIds.length === 0 && !state.closedAt) {
       // The teacher has freed the device. What waits is kept and goes out; the next pupil picks a name.

@@ -9,6 +9,9 @@ namespace Slantwise.Records.Floor.Contracts;
 /// <param name="CountdownUntil">When the countdown reaches 0; none where none runs.</param>
 /// <param name="ClosedAt">When the lesson ended; none while it goes on.</param>
 /// <param name="AppVersion">The version of the floor's pages the server has.</param>
+/// <param name="JoinCode">What pupils type to join, for the teacher's devices and the board; none for others and once the lesson has ended.</param>
+/// <param name="JoinCodeUntil">The code joins devices up to here; none where no code is told.</param>
 public sealed record FloorState(
     DateTimeOffset ServerNow, string DeviceName, IReadOnlyList<Guid> PupilIds, bool IsLocked,
-    DateTimeOffset? StoppedAt, DateTimeOffset? CountdownUntil, DateTimeOffset? ClosedAt, string AppVersion);
+    DateTimeOffset? StoppedAt, DateTimeOffset? CountdownUntil, DateTimeOffset? ClosedAt, string AppVersion,
+    string? JoinCode = null, DateTimeOffset? JoinCodeUntil = null);
