@@ -17,6 +17,7 @@ internal static class CommandTree
             Group("entries", EntriesAddCommand.Of(options)),
             EvidenceCommand.Of(options),
             ReachCommand.Of(options),
+            PlanCommand.Of(options),
             Group("tasks", TasksListCommand.Of(options), TasksCheckCommand.Of(options), TasksExportCommand.Of(options)),
             PostureCommand.Of(options),
             FigureCommand.Of(options),

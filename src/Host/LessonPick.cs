@@ -12,9 +12,10 @@ namespace Slantwise.Host;
 internal sealed class LessonPick
 {
     private const string Latest = "latest";
+    private const string Next = "next";
 
-    /// <summary>An id, a date or <c>latest</c>.</summary>
-    public Option<string?> Lesson { get; } = new("--lesson") { Description = HostWords.Say("OptionLesson"), HelpName = "ID|DATE|latest" };
+    /// <summary>An id, a date, <c>latest</c> or <c>next</c>.</summary>
+    public Option<string?> Lesson { get; } = new("--lesson") { Description = HostWords.Say("OptionLesson"), HelpName = "ID|DATE|latest|next" };
 
     /// <summary>The class, where several have a lesson that day.</summary>
     public Option<string?> Class { get; } = new("--class") { Description = HostWords.Say("OptionClass"), HelpName = "NAME" };
@@ -45,6 +46,11 @@ internal sealed class LessonPick
         }
         if (lessons.Count == 0) throw Refusal.Of("NoLesson");
         if (string.Equals(asked, Latest, StringComparison.OrdinalIgnoreCase)) return await LatestAsync(lessons, store, isWritten, cancel);
+        if (string.Equals(asked, Next, StringComparison.OrdinalIgnoreCase))
+        {
+            var today = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
+            return lessons.Where(l => l.Date >= today).MinBy(l => l.Date) ?? throw Refusal.Of("NoNextLesson");
+        }
 
         if (!DateOnly.TryParseExact(asked, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
             throw Refusal.Of("LessonUnclear", asked);

@@ -1,0 +1,61 @@
+using System.Globalization;
+using Slantwise.Records.Planning;
+
+namespace Slantwise.Records.Tests.Planning;
+
+public sealed class PlanningReadingTests
+{
+    private static readonly CultureInfo English = CultureInfo.GetCultureInfo("en-GB");
+    private static readonly CultureInfo Spanish = CultureInfo.GetCultureInfo("es-ES");
+
+    // The numbers are those by hand of LessonPlanningTests.
+    [Fact]
+    public void Of_TenMats_SaysTheFourAnswers()
+    {
+        var planning = LessonPlanning.Of(PlannedLesson.Of(), PlannedLesson.Sheet(), PlanningChoice.Usual);
+        var reading = PlanningReading.Of(planning, English);
+        var fewest = planning.Ranges.FewestTrials;
+        Assert.Equal(
+            $"Tries: 5 each are planned. There is room for 12 to 18 each by mean times; where people vary, the pupil with fewest has {fewest.Low} to {fewest.High} (in 90 of 100 of 400 simulated lessons).",
+            reading.Tries);
+        Assert.StartsWith($"Waiting: about {Math.Round(100 * planning.Outlook.WaitingFraction)} % of the time at the mats a pupil only waits", reading.Waiting);
+        Assert.StartsWith("The last one has the 5 planned tries done after 20 min of the lesson", reading.LastDone);
+        Assert.Contains("practice ends after 30.", reading.LastDone);
+        Assert.Equal("What would give 2 more tries each, any one of these: 14 mats in place of 10; 3 min less talk.", reading.More);
+        Assert.Contains(reading.Changes, c => c.StartsWith("14 mats in place of 10: room for 18 tries in place of 12 for the pupil with fewest, waiting "));
+        Assert.Contains("Hollis", reading.Shares.Single(s => s.Category == Engines.Planning.Blocks.TimeCategory.Activity).Orientation);
+        Assert.All(reading.Shares.Where(s => s.Orientation.Length > 0), s => Assert.StartsWith("For orientation:", s.Orientation));
+    }
+
+    [Fact]
+    public void Of_InSpanish_WritesNumbersAndWordsInSpanish()
+    {
+        var planning = LessonPlanning.Of(PlannedLesson.Of(mats: null, phases: []), null, PlanningChoice.Usual with { RestS = 7.5 });
+        var reading = PlanningReading.Of(planning, Spanish);
+        Assert.Contains("7,5 s de descanso", string.Join(' ', reading.Grounds));
+        var said = string.Join('\n', [.. reading.Answers, .. reading.Changes, reading.Talk, .. reading.Grounds, .. reading.Warnings.Select(w => w.Sentence), .. reading.Shares.Select(s => s.Name + s.Orientation)]);
+        Assert.DoesNotMatch(@"\b(tries|mats|lesson|the|of)\b", said);
+    }
+
+    [Fact]
+    public void Of_EveryWarningAndProblem_HasASentenceWithItsGapsFilled()
+    {
+        var planning = LessonPlanning.Of(PlannedLesson.Of(), PlannedLesson.Sheet(), PlanningChoice.Usual);
+        foreach (var culture in new[] { English, Spanish })
+        {
+            var reading = PlanningReading.Of(planning with { Warnings = Enum.GetValues<PlanningWarning>() }, culture);
+            Assert.Equal(Enum.GetValues<PlanningWarning>().Length, reading.Warnings.Select(w => w.Sentence).Distinct().Count());
+            Assert.All(Enum.GetValues<PlanningProblem>(), p => Assert.NotEmpty(PlanningWords.Text("Problem" + p, culture)));
+        }
+    }
+
+    [Fact]
+    public void Of_NothingThatHelps_SaysSo()
+    {
+        var planning = LessonPlanning.Of(PlannedLesson.Of(phases: [new(Lessons.PhaseKind.Instruction, 10, "")]), PlannedLesson.Sheet(), PlanningChoice.Usual);
+        var reading = PlanningReading.Of(planning, English);
+        Assert.Equal("No change looked at gives 2 more tries each.", reading.More);
+        Assert.Equal("Waiting: there is no time at the mats to share out.", reading.Waiting);
+        Assert.Empty(reading.Changes);
+    }
+}

@@ -1,0 +1,48 @@
+namespace Slantwise.Surface.Tests.Host;
+
+public sealed class PlanCommandTests(DemoFolder demo)
+{
+    [Fact]
+    public async Task Plan_OfTheNextLesson_SaysTheSameInWordsAndJson()
+    {
+        using var folder = await demo.CopyAsync();
+        var words = await HostProgram.RunAsync("plan", "--lesson", "next", "--data", folder.FullPath);
+        Assert.Equal(0, words.ExitCode);
+        var json = (await HostProgram.RunAsync("plan", "--lesson", "next", "--json", "--data", folder.FullPath)).Json();
+        foreach (var answer in new[] { "tries", "waiting", "lastDone", "more" }) Assert.Contains(json["answers"]![answer]!.GetValue<string>(), words.Output);
+        Assert.All(json["warnings"]!.AsArray(), w => Assert.Contains(w!["sentence"]!.GetValue<string>(), words.Output));
+        Assert.All(json["changes"]!.AsArray(), c => Assert.Contains(c!["sentence"]!.GetValue<string>(), words.Output));
+        Assert.Equal(400, json["runCount"]!.GetValue<int>());
+        Assert.Equal(json["plannedMats"]!.GetValue<int>(), json["plan"]!["matCount"]!.GetValue<int>());
+        Assert.Equal(1, json["shares"]!.AsArray().Sum(s => s!["shareFraction"]!.GetValue<double>()), 1e-9);
+        // The demo's latest lesson is the one to come.
+        Assert.Equal(words.Output, (await HostProgram.RunAsync("plan", "--lesson", "latest", "--data", folder.FullPath)).Output);
+    }
+
+    [Fact]
+    public async Task Plan_WithFewerMats_GivesNoMoreTriesAndSaysHowManyPupilsShareOne()
+    {
+        using var folder = await demo.CopyAsync();
+        async Task<(int Fewest, int Mats)> AskAsync(params string[] change)
+        {
+            var json = (await HostProgram.RunAsync(["plan", .. change, "--seed", "7", "--json", "--data", folder.FullPath])).Json();
+            Assert.Equal(7UL, json["seed"]!.GetValue<ulong>());
+            return (json["outlook"]!["fewestTrials"]!.GetValue<int>(), json["plan"]!["matCount"]!.GetValue<int>());
+        }
+        var usual = await AskAsync();
+        var few = await AskAsync("--mats", "5");
+        Assert.Equal(5, few.Mats);
+        Assert.True(few.Fewest < usual.Fewest, $"{few.Fewest} and {usual.Fewest}");
+        Assert.True((await AskAsync("--pupils-a-mat", "1")).Mats > usual.Mats);
+    }
+
+    [Fact]
+    public async Task Plan_InSpanish_SaysItInSpanish()
+    {
+        using var folder = await demo.CopyAsync();
+        var run = await HostProgram.RunInAsync(null, "es_ES.UTF-8", "plan", "--lesson", "next", "--data", folder.FullPath);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("sesiones simuladas", run.Output);
+        Assert.DoesNotMatch(@"\b(tries|mats|waiting|lesson)\b", run.Output);
+    }
+}
