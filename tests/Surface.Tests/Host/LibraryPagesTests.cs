@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using Slantwise.Desk.Pages.Library;
@@ -119,6 +120,19 @@ public sealed class LibraryPagesTests(Browser browser)
             Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= widthPx, $"{address} is too wide.");
             Assert.Empty((await SeriousAsync(page)).Select(v => $"{address} {v}"));
         }
+    }
+
+    [Fact]
+    public async Task Lesson_WithTasksOfTheLibrary_OffersTheQuestionsOfTheirErrors()
+    {
+        await using var served = await ServedHost.StartAsync();
+        var cancel = TestContext.Current.CancellationToken;
+        var lesson = Regex.Match(await served.Client.GetStringAsync("/lessons", cancel), "/lessons/[0-9a-f]{8}-[0-9a-f-]{27}").Value;
+        // The reader's language, whatever the school took the task's words in.
+        var page = WebUtility.HtmlDecode(await served.Client.GetStringAsync(lesson + "?lang=es", cancel));
+        // The demo school's next lesson is the one of frog and target.
+        foreach (var key in new[] { "frog-balance", "target-throw" })
+            Assert.All(LibraryShelf.Find(key, CultureInfo.GetCultureInfo("es"))!.Words.Errors, e => Assert.Contains(e.Question, page, StringComparison.Ordinal));
     }
 
     [Fact]
