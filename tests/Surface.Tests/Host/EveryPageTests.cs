@@ -47,10 +47,12 @@ public sealed partial class EveryPageTests(Browser browser)
         Assert.Contains("/balance/compare", seen);
         Assert.Contains("/balance/photo", seen);
         Assert.Contains("/classes/{id}/levels/{id}", seen);
+        Assert.Contains("/library", seen);
+        Assert.Contains("/tasks/open", seen);
         Assert.True(seen.Count >= 10, $"Only {string.Join(", ", seen)} can be reached from home.");
         Assert.True(complaints.Count == 0, string.Join("\n", complaints));
     }
 
-    [GeneratedRegex("[0-9a-f]{8}-[0-9a-f-]{27}")]
+    [GeneratedRegex("[0-9a-f]{8}-[0-9a-f-]{27}|(?<=^/library/)[a-z-]+")]
     private static partial Regex Id();
 }

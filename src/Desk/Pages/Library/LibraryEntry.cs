@@ -1,0 +1,17 @@
+using Slantwise.Records.Tasks.Designs;
+using DesignWords = Slantwise.Records.Tasks.Designs.TaskWords;
+
+namespace Slantwise.Desk.Pages.Library;
+
+/// <summary>A task of the library as a page shows it: its facts, and its words in one language.</summary>
+/// <param name="Key">Its name in addresses and files.</param>
+/// <param name="Design">The whole task.</param>
+/// <param name="Words">Its words in the reader's language.</param>
+public sealed record LibraryEntry(string Key, TaskDesign Design, DesignWords Words)
+{
+    /// <summary>Where its page is.</summary>
+    public string Address => "/library/" + Key;
+
+    /// <summary>The picture that stands for it: that of the level in the middle of those that have one.</summary>
+    public string? Posture => Design.Levels.Select(l => l.Posture).OfType<string>().ToList() is { Count: > 0 } shown ? shown[shown.Count / 2] : null;
+}
