@@ -15,7 +15,7 @@ internal static class EventStream
     // What happens within a moment goes out together.
     private static readonly TimeSpan Moment = TimeSpan.FromMilliseconds(100);
 
-    // That a device was seen is told every two seconds, without anything else having happened.
+    // That a device was seen is told to teachers every two seconds, without anything else having happened.
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(2);
 
     // A reader that takes nothing for so long is let go: it comes back and is told all it missed.
@@ -50,7 +50,9 @@ internal static class EventStream
                     await WriteAsync(http, text, end.Token);
                     saidAt = clock.GetTimestamp();
                 }
-                if (await watch.WaitAsync(Look, end.Token)) await Task.Delay(Moment, clock, end.Token);
+                // Thousands of tablets listen at once: they wake when there is something for them, or to be told that the line still stands.
+                var most = watch.IsTeachers ? Look : TimeSpan.FromTicks(Math.Max(Moment.Ticks, (Heartbeat - clock.GetElapsedTime(saidAt)).Ticks));
+                if (await watch.WaitAsync(most, end.Token)) await Task.Delay(Moment, clock, end.Token);
             }
         }
         catch (OperationCanceledException) when (end.IsCancellationRequested)

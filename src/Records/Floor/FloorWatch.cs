@@ -32,7 +32,7 @@ public sealed class FloorWatch : IDisposable
     }
 
     /// <summary>Whether it wants to hear about entries and questions, which cost the program work.</summary>
-    internal bool IsTeachers { get; init; }
+    public bool IsTeachers { get; internal init; }
 
     /// <summary>The device that listens; none for the desk.</summary>
     internal string? DeviceId => _deviceId;
