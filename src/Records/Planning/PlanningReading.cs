@@ -40,7 +40,7 @@ public sealed record PlanningReading(
             plan.AtMatsS > 0
                 ? Say("Waiting", Percent(outlook.WaitingFraction), waiting, ranges.RunCount, Percent(outlook.PerformingFraction), Percent(outlook.RestingFraction + outlook.RoleFraction))
                 : Say("WaitingUnknown"),
-            Say("LastDone", plan.PlannedTrials, Minutes(planning.LastDoneS), done, Minutes(planning.EndS), ranges.InTimeRuns, ranges.RunCount),
+            Say(plan.AtMatsS <= 0 ? "LastDoneUnknown" : outlook.LeftS < 0 ? "LastDoneLate" : "LastDone", plan.PlannedTrials, Minutes(planning.LastDoneS), done, Minutes(planning.EndS), ranges.InTimeRuns, ranges.RunCount),
             MoreOf(planning, culture),
             [.. planning.Warnings.Select(w => new PlanningNote(w, Say("Warning" + w, GapsOf(w, planning))))],
             [.. planning.More.Single.Concat(planning.More.Pairs).Select(c => ChangeLine(planning, c, culture))],

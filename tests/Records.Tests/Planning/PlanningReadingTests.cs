@@ -49,6 +49,15 @@ public sealed class PlanningReadingTests
         }
     }
 
+    // By hand: 2 sets of 6 take 36 turns of 30 s at a mat of three and a pause of 60 s, 19 min of practice that begins after 12; there are 18.
+    [Fact]
+    public void Of_TooManyTries_SaysHowLongPracticeWouldHaveToBe()
+    {
+        var reading = PlanningReading.Of(LessonPlanning.Of(PlannedLesson.Of(), PlannedLesson.Sheet(2, 6), PlanningChoice.Usual), English);
+        Assert.StartsWith("For the last one to have the 12 planned tries done, practice would have to go on until minute 31 of the lesson", reading.LastDone);
+        Assert.Equal("By mean times practice would have to be about 1 min longer for the last one to finish the planned tries.", Assert.Single(reading.Warnings).Sentence);
+    }
+
     [Fact]
     public void Of_NothingThatHelps_SaysSo()
     {
@@ -56,6 +65,7 @@ public sealed class PlanningReadingTests
         var reading = PlanningReading.Of(planning, English);
         Assert.Equal("No change looked at gives 2 more tries each.", reading.More);
         Assert.Equal("Waiting: there is no time at the mats to share out.", reading.Waiting);
+        Assert.StartsWith("The last one: without time", reading.LastDone);
         Assert.Empty(reading.Changes);
     }
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Slantwise.Surface.Tests.Host;
 
 public sealed class PlanCommandTests(DemoFolder demo)
@@ -15,8 +17,12 @@ public sealed class PlanCommandTests(DemoFolder demo)
         Assert.Equal(400, json["runCount"]!.GetValue<int>());
         Assert.Equal(json["plannedMats"]!.GetValue<int>(), json["plan"]!["matCount"]!.GetValue<int>());
         Assert.Equal(1, json["shares"]!.AsArray().Sum(s => s!["shareFraction"]!.GetValue<double>()), 1e-9);
-        // The demo's latest lesson is the one to come.
-        Assert.Equal(words.Output, (await HostProgram.RunAsync("plan", "--lesson", "latest", "--data", folder.FullPath)).Output);
+        // The next one is the first that is not over; the demo school has lessons before and after it.
+        var lessons = (await HostProgram.RunAsync("list", "lessons", "--json", "--data", folder.FullPath)).Json()["lessons"]!.AsArray();
+        var days = lessons.Select(l => DateOnly.Parse(l!["date"]!.GetValue<string>(), CultureInfo.InvariantCulture)).ToList();
+        var next = DateOnly.Parse(json["date"]!.GetValue<string>(), CultureInfo.InvariantCulture);
+        Assert.Equal(days.Where(d => d >= DateOnly.FromDateTime(DateTime.Now)).Min(), next);
+        Assert.True(days.Min() < next && days.Max() > next);
     }
 
     [Fact]

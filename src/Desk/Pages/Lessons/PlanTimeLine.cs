@@ -15,25 +15,21 @@ public static class PlanTimeLine
 
     /// <summary>The picture; its description says every block and the moment the last one is done.</summary>
     /// <param name="planning">The planning.</param>
-    /// <param name="phases">The lesson's phases; their notes are shown where they are the planning's blocks.</param>
+    /// <param name="phases">The lesson's phases; a note of the teacher's says more than what kind it is.</param>
     public static Scene Of(LessonPlanning planning, IReadOnlyList<LessonPhase> phases)
     {
         var culture = CultureInfo.CurrentUICulture;
-        string Say(string key, params object[] gaps) => PlanningWords.Text(key, culture, gaps);
         var inActivityS = planning.Blocks.Blocks.Where(b => b.Category == TimeCategory.Activity).Sum(b => b.EndS - b.StartS);
         var waitingFraction = inActivityS > 0 ? Math.Clamp(1 - planning.Blocks.ActivityS / inActivityS, 0, 1) : 0;
-        var spans = planning.Blocks.Blocks.Select((block, i) =>
-        {
-            var name = Say("Category" + block.Category);
-            return new BlockSpan(
-                i < phases.Count && phases[i].Note.Length > 0 ? $"{name}: {phases[i].Note}" : name, Say("LineTime", block.StartS / 60, block.EndS / 60), block.StartS, block.EndS,
-                block.Category switch { TimeCategory.Activity => Tone.Accent, TimeCategory.Instruction => Tone.Second, _ => Tone.Muted },
-                block.Category == TimeCategory.Activity ? waitingFraction : 0);
-        }).ToList();
+        string Label(int i) => i < phases.Count && phases[i].Note.Length > 0 ? phases[i].Note : PlanningWords.Text("Category" + planning.Blocks.Blocks[i].Category, culture);
+        var spans = planning.Blocks.Blocks.Select((block, i) => new BlockSpan(
+            Label(i), PlanningWords.Text("LineTime", culture, block.StartS / 60, block.EndS / 60), block.StartS, block.EndS,
+            block.Category switch { TimeCategory.Activity => Tone.Accent, TimeCategory.Instruction => Tone.Second, _ => Tone.Muted },
+            block.Category == TimeCategory.Activity ? waitingFraction : 0)).ToList();
         var doneMin = Math.Ceiling(planning.LastDoneS / 60 - 1e-9);
-        var described = string.Join(", ", planning.Blocks.Blocks.Select(b => Say("LineBlock", Say("Category" + b.Category), b.StartS / 60, b.EndS / 60)));
+        var described = string.Join("; ", planning.Blocks.Blocks.Select((b, i) => PlanningWords.Text("LineBlock", culture, Label(i), b.StartS / 60, b.EndS / 60)));
         return BlockLine.Of(
-            spans, planning.Plan.AtMatsS > 0 ? new BlockMark(Say("LineMark"), planning.LastDoneS) : null, WidthMm,
-            Say("Line", planning.Blocks.PlannedS / 60, described, doneMin));
+            spans, planning.Plan.AtMatsS > 0 ? new BlockMark(PlanningWords.Text("LineMark", culture), planning.LastDoneS) : null, WidthMm,
+            PlanningWords.Text(planning.Plan.AtMatsS > 0 ? "Line" : "LineNoPractice", culture, planning.Blocks.PlannedS / 60, described, doneMin));
     }
 }

@@ -11,7 +11,7 @@ public static class BlockLine
 
     /// <summary>The chart.</summary>
     /// <param name="blocks">1 or more, drawn from the top in the order given.</param>
-    /// <param name="mark">A moment shown as a dashed line through all rows; none for none. Beyond the last block it makes the line longer.</param>
+    /// <param name="mark">A moment shown as a short line in every row; none for none. Beyond the last block it makes the line longer.</param>
     /// <param name="widthMm">40 or more; made for 80 to 160.</param>
     /// <param name="description">What it shows, in a sentence made from its numbers.</param>
     /// <returns>9 mm a row, and 5 mm for the words of a mark.</returns>
@@ -45,7 +45,8 @@ public static class BlockLine
         }
         if (mark is null) return new Scene(widthMm, bottomMm, shapes, description);
 
-        shapes.Add(new Line(X(mark.AtS), 4.4, X(mark.AtS), bottomMm, 0.35, Tone.Ink, IsDashed: true));
+        // In pieces beside the bars, so that it crosses no words.
+        for (var i = 0; i < blocks.Count; i++) shapes.Add(new Line(X(mark.AtS), i * RowMm + 4.5, X(mark.AtS), (i + 1) * RowMm - 0.6, 0.5, Tone.Ink));
         // Its words keep inside the picture on the side where there is room.
         var isRight = X(mark.AtS) > widthMm / 2;
         shapes.Add(new Text(X(mark.AtS), bottomMm + 3.6, mark.Label, SmallPt, Tone.Ink, isRight ? TextAnchor.End : TextAnchor.Start));

@@ -26,7 +26,9 @@ public sealed class BlockLineTests
     public void Of_AMark_StandsAtItsTimeWithItsWordsInside(double atS, double expectedMm, TextAnchor anchor)
     {
         var scene = BlockLine.Of(Lesson, new("done", atS), 100.6, "d");
-        Assert.Equal(expectedMm, Assert.Single(scene.Shapes.OfType<Line>(), l => l.IsDashed).X1Mm, 1e-9);
+        var pieces = scene.Shapes.OfType<Line>().Where(l => l.Tone == Tone.Ink).ToList();
+        Assert.Equal(Lesson.Length, pieces.Count);
+        Assert.All(pieces, p => Assert.Equal((expectedMm, expectedMm), (Math.Round(p.X1Mm, 9), Math.Round(p.X2Mm, 9))));
         Assert.Equal(anchor, Assert.Single(scene.Shapes.OfType<Text>(), t => t.Content == "done").Anchor);
     }
 
