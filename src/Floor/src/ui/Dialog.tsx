@@ -20,6 +20,8 @@ export function Dialog({ title, onClose, foot, children }: DialogProps) {
     // Browsers before 2022 have no modal dialogs: there it is an open box, and the page behind it stays in reach.
     if (dialog.showModal) dialog.showModal();
     else dialog.setAttribute("open", "");
+    // Where the body scrolls, browsers take the body for the first thing to reach; what can be answered is more use.
+    if (document.activeElement?.matches(".dialog > .body")) dialog.querySelector<HTMLElement>(".body :is(input, button), .foot button")?.focus();
     return () => {
       dialog.close?.();
       if (before instanceof HTMLElement && before.isConnected) before.focus();
