@@ -65,15 +65,15 @@ internal static class PageEye
             const kind = step.split("-")[0];
             const chosen = all(".card[data-chosen]").length > 0;
             const pick = {
-              who: () => all(".choice .card")[eye.turn % all(".choice .card").length],
-              task: () => all(".card.task")[0],
+              who: () => all(".choice .card")[eye.turn++ % all(".choice .card").length],
+              task: () => all(".card.task").at(-1),
               level: () => chosen ? all(".page-foot .button.main")[0] : all(".choice .card")[0],
               predict: () => all(".choice.counts .card")[2] ?? (chosen ? all(".page-foot .button.main")[0] : all(".choice .card")[1]),
               try: () => all(".hold").length > 0 ? all(".page-foot .button.quiet:not([aria-pressed])")[0] : all(".choice.wide .card")[0],
-              look: () => all(".cues > li").filter((li) => !li.querySelector("[aria-pressed=true]")).map((li) => li.querySelector(".answer"))[0] ?? all(".page-foot .button")[0],
+              look: () => all(".row-cue").filter((cue) => !cue.querySelector("[aria-pressed=true]")).map((cue) => cue.querySelector(".answer"))[0] ?? all(".page-foot .button")[0],
               decide: () => all(".choice.wide .card")[0],
               why: () => all(".reasons .card")[0],
-              mine: () => (eye.turn++, all(".page-top .who .button")[0] ?? all(".page-foot .button")[0]),
+              mine: () => all(".page-top .who .button")[0] ?? all(".page-foot .button")[0],
             }[kind]?.() ?? all(".reasons .card")[0] ?? all(".choice.wide .card")[0];
             if (!pick) return null;
             pick.scrollIntoView({ block: "center", behavior: "instant" });
