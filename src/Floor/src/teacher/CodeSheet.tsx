@@ -28,7 +28,7 @@ export function CodeSheet({ teaching, join, onRenew }: CodeSheetProps) {
           <>
             <QrCode text={join.url} label={say("BoardJoinQr")} />
             <p class="code-text">{join.code}</p>
-            <p class="muted">{say("TeacherCodeUntil", Math.ceil((join.untilMs - nowMs) / 60_000))}</p>
+            <p class="muted">{say("TeacherCodeUntil", Math.max(1, Math.floor((join.untilMs - nowMs) / 60_000)))}</p>
           </>
         )}
         {onRenew && (
