@@ -2,7 +2,7 @@ using Npgsql;
 
 namespace Slantwise.Surface.Tests.Host;
 
-public sealed class PostgresCommandsTests(DemoFolder demo) : IAsyncDisposable
+public sealed class PostgresCommandsTests : IAsyncDisposable
 {
     private static readonly string? Server = Environment.GetEnvironmentVariable("SLANTWISE_TEST_POSTGRES");
 
@@ -12,19 +12,10 @@ public sealed class PostgresCommandsTests(DemoFolder demo) : IAsyncDisposable
     public async Task Commands_OnAServer_GiveWhatTheyGiveOnAFile()
     {
         Assert.SkipWhen(string.IsNullOrEmpty(Server), "SLANTWISE_TEST_POSTGRES names no PostgreSQL server.");
-        using var file = await demo.CopyAsync();
         using var folder = new TempFolder();
+        using var file = new TempFolder();
         string[] onServer = ["--postgres", new NpgsqlConnectionStringBuilder(Server) { Database = _database }.ToString(), "--data", folder.FullPath];
-
-        Assert.Equal(0, (await HostProgram.RunAsync(["demo", "load", .. onServer])).ExitCode);
-        var lessons = await HostProgram.RunAsync("list", "lessons", "--json", "--data", file.FullPath);
-        Assert.Equal(LessonCount(lessons), LessonCount(await HostProgram.RunAsync(["list", "lessons", "--json", .. onServer])));
-
-        // The demo school lies around the day it was loaded on, and midnight may fall between two loadings: what is compared came from the file.
-        Assert.Equal(0, (await HostProgram.RunAsync("backup", folder.At("file.slantwise"), "--data", file.FullPath)).ExitCode);
-        var moved = await HostProgram.RunAsync(["restore", folder.At("file.slantwise"), .. onServer]);
-        Assert.True(moved.ExitCode == 0, moved.Error);
-        Assert.Equal(lessons.Json().ToJsonString(), (await HostProgram.RunAsync(["list", "lessons", "--json", .. onServer])).Json().ToJsonString());
+        await LoadBothAsync(file, onServer);
         var evidence = await HostProgram.RunAsync("evidence", "--lesson", "latest", "--json", "--data", file.FullPath);
         var fromServer = await HostProgram.RunAsync(["evidence", "--lesson", "latest", "--json", .. onServer]);
         Assert.Equal(evidence.Json().ToJsonString(), fromServer.Json().ToJsonString());
@@ -37,14 +28,32 @@ public sealed class PostgresCommandsTests(DemoFolder demo) : IAsyncDisposable
         Assert.False(File.Exists(folder.At("slantwise.db")));
     }
 
-    private static int LessonCount(ProgramRun run) => run.Json()["lessons"]!.AsArray().Count;
-
-    public async ValueTask DisposeAsync()
+    // The demo school lies around the day it was loaded on. Where midnight fell between the two loadings, both are loaded once more.
+    private async Task LoadBothAsync(TempFolder file, string[] onServer)
     {
-        if (string.IsNullOrEmpty(Server)) return;
+        for (var isLast = false; ; isLast = true)
+        {
+            Assert.Equal(0, (await HostProgram.RunAsync(["demo", "load", .. onServer])).ExitCode);
+            Assert.Equal(0, (await HostProgram.RunAsync("demo", "load", "--data", file.FullPath)).ExitCode);
+            var (fromFile, fromServer) = (await HostProgram.RunAsync("list", "lessons", "--json", "--data", file.FullPath), await HostProgram.RunAsync(["list", "lessons", "--json", .. onServer]));
+            if (fromFile.Json().ToJsonString() == fromServer.Json().ToJsonString()) return;
+            Assert.False(isLast, fromServer.Output);
+            await DropAsync();
+            foreach (var kept in Directory.GetFiles(file.FullPath)) File.Delete(kept);
+        }
+    }
+
+    private async Task DropAsync()
+    {
         await using var connection = new NpgsqlConnection(Server);
         await connection.OpenAsync();
         await using var drop = new NpgsqlCommand($"DROP DATABASE IF EXISTS {_database} WITH (FORCE)", connection);
         await drop.ExecuteNonQueryAsync();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (string.IsNullOrEmpty(Server)) return;
+        await DropAsync();
     }
 }

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
+import { readsAloud } from "../join/settings";
 import { languageOf } from "../lesson/readable";
 import { passKey, type SetSheet, type TaskSheet } from "../lesson/pupilSheet";
 import { Button } from "../ui/Button";
@@ -26,6 +27,8 @@ export function LookPage({ view, sheet, set }: LookPageProps) {
   useEffect(() => void (session.looking.value = key), [key]);
 
   const spoken = languageOf(view.bundle, task.taskId, language.value, ["en", "es"]);
+  const isReadToMe = readsAloud() && canSpeak(spoken);
+  useEffect(() => (isReadToMe ? speak(task.cues, spoken) : undefined), [key, isReadToMe]);
   const saving = useRef(new Map<number, Promise<boolean>>());
   const answer = async (cueNumber: number, isTicked: boolean) => {
     setTapped((before) => new Map(before).set(cueNumber, isTicked));
