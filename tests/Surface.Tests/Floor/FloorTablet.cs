@@ -102,7 +102,7 @@ internal sealed partial class FloorTablet(IPage page, Gym gym, FloorDeviceKind k
         var known = model.CountOf(DeviceId);
         var made = (await AfterAsync(known)).Select(Act.Of).ToList();
         Assert.True(made.Count <= _pending.Count, $"{DeviceId} has {string.Join(", ", made)} after {known}, and nobody did more than {string.Join(", ", _pending)}.");
-        if (IsShared) Assert.Subset(_pending.ToHashSet(), made.ToHashSet());
+        if (IsShared) Assert.Subset(Untold(_pending), Untold(made));
         else Assert.Equal(_pending.Take(made.Count), made);
         Assert.Equal(known + made.Count, await SequenceAsync());
         model.Add(DeviceId, made);
@@ -225,12 +225,15 @@ internal sealed partial class FloorTablet(IPage page, Gym gym, FloorDeviceKind k
         var after = await OnAsync(selector, nth);
         var known = model.CountOf(DeviceId);
         var made = (await AfterAsync(known)).Select(Act.Of).ToList();
-        if (IsShared) Assert.Subset(acts.ToHashSet(), made.ToHashSet());
+        if (IsShared) Assert.Subset(Untold(acts), Untold(made));
         else Assert.Equal(acts, made);
         model.Add(DeviceId, made);
         _pending = [];
         return after;
     }
+
+    // Another tablet's try may come in between the look at the screen and the tap; this one is then the next.
+    private static HashSet<Act> Untold(IEnumerable<Act> acts) => [.. acts.Select(a => a with { TrialNumber = null })];
 
     private static Guid TaskOf(Match step) => Guid.Parse(step.Groups["task"].Value);
 
