@@ -50,14 +50,3 @@ export class Writing {
     return this;
   }
 }
-
-/** Numbers that a seed makes again. Source: the public-domain mulberry32 of Tommy Ettinger, from memory. */
-export function randomFrom(seed: number): () => number {
-  let a = seed >>> 0;
-  return () => {
-    a = (a + 0x6d2b79f5) | 0;
-    let t = Math.imul(a ^ (a >>> 15), 1 | a);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}

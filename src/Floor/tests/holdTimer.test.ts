@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { heldS, tapped, ticked, type HoldTimer } from "../src/pupil/holdTimer";
-import { randomFrom } from "./floorBundle";
+import { seeded } from "./seeded";
 
 const ready: HoldTimer = { kind: "ready" };
 
@@ -44,7 +44,7 @@ describe("heldS", () => {
     expect(heldS(0, 4960)).toBe(4.9);
     expect(heldS(0, 42_700)).toBe(42.7);
     expect(heldS(10, 0)).toBe(0);
-    const random = randomFrom(5);
+    const random = seeded(5);
     for (let i = 0; i < 2000; i++) {
       const [from, ms] = [random() * 1e7, random() * 7e5];
       const held = heldS(from, from + ms);

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import type { EntryFact, LessonBundle } from "../src/contracts";
 import { current } from "../src/lesson/log";
 import { lastStep, longestHoldS, passKey, pupilSheet, type Step, type TaskSheet } from "../src/lesson/pupilSheet";
-import { bundleOf, randomFrom, Writing } from "./floorBundle";
+import { bundleOf, Writing } from "./floorBundle";
+import { seeded } from "./seeded";
 
 const set1 = { pupilId: "mia", taskId: "a", setNumber: 1 };
 const set2 = { ...set1, setNumber: 2 };
@@ -214,7 +215,7 @@ describe("pupilSheet, laws on random logs", () => {
 
   it("goes forward only, whatever devices add", () => {
     for (const seed of seeds) {
-      const random = randomFrom(seed);
+      const random = seeded(seed);
       const w = new Writing();
       const bundle = bundleOf({ predicts: (["nothing", "successCount", "holdS"] as const)[seed % 3]! });
       let before = pupilSheet(bundle, "mia", w.log)!.tasks.map(place);
@@ -229,7 +230,7 @@ describe("pupilSheet, laws on random logs", () => {
 
   it("shows only what is offered, in any order of the log, and undoes to the start", () => {
     for (const seed of seeds) {
-      const random = randomFrom(seed + 1000);
+      const random = seeded(seed + 1000);
       const w = new Writing();
       const ids = all.filter(() => random() < 0.6);
       const offers = ["a", "b"].map((taskId) => ({ taskId, levelIds: ids.filter((l) => l.startsWith(taskId)) }));

@@ -30,19 +30,12 @@ public sealed partial class FindingWordsTests
 
     private static string Gaps(string sentence) => string.Join(',', Gap().Matches(sentence).Select(m => m.Groups[1].Value).Distinct().Order());
 
-    private static Dictionary<string, string> Words(string file) => XDocument.Load(Path.Combine(Root(), "src/Records/Words", file))
+    private static Dictionary<string, string> Words(string file) => XDocument.Load(Path.Combine(Checkout.Root, "src/Records/Words", file))
         .Descendants("data").ToDictionary(d => d.Attribute("name")!.Value, d => d.Element("value")!.Value);
 
     private static IEnumerable<string> Files(string folder, string pattern) =>
-        Directory.EnumerateFiles(Path.Combine(Root(), folder), pattern, SearchOption.AllDirectories)
+        Directory.EnumerateFiles(Path.Combine(Checkout.Root, folder), pattern, SearchOption.AllDirectories)
             .Where(f => !f.Replace('\\', '/').Split('/').Any(part => part is "bin" or "obj" or "node_modules"));
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Slantwise.slnx"))) folder = folder.Parent;
-        return folder?.FullName ?? throw new InvalidOperationException("This test reads the sources: run it from a checkout.");
-    }
 
     [GeneratedRegex(@"(?:Finding\.(?:Refused|Flagged)\(|new Finding\([^,()]+, |Refuse(?:<\w+>)?\(|FindingWords\.Text\()""([A-Z]\w+)""")]
     private static partial Regex FindingKey();

@@ -8,15 +8,8 @@ internal static class AgreedFile
     /// <param name="text">What it has to say.</param>
     public static async Task HoldAsync(string file, string text)
     {
-        var path = Path.Combine(RepositoryRoot(), file);
+        var path = Path.Combine(Checkout.Root, file);
         if (Environment.GetEnvironmentVariable("SLANTWISE_WRITE_CONTRACTS") == "1") await File.WriteAllTextAsync(path, text, TestContext.Current.CancellationToken);
         Assert.Equal(text, await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken));
-    }
-
-    private static string RepositoryRoot()
-    {
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-            if (File.Exists(Path.Combine(folder.FullName, "Slantwise.slnx"))) return folder.FullName;
-        throw new InvalidOperationException("These tests run inside a checkout, below Slantwise.slnx.");
     }
 }

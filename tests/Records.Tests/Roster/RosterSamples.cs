@@ -9,20 +9,13 @@ internal static class RosterSamples
 {
     private static readonly string[] Tables = ["manifest.csv", "orgs.csv", "classes.csv", "users.csv", "roles.csv", "enrollments.csv"];
 
-    public static RosterFile File(string name) => RosterFile.Read(name, System.IO.File.ReadAllBytes(Path.Combine(Folder(), name)));
+    public static RosterFile File(string name) => RosterFile.Read(name, System.IO.File.ReadAllBytes(Path.Combine(Checkout.Root, "tests/Records.Tests/Roster/Samples", name)));
 
     public static IReadOnlyList<RosterFile> OneRoster() => Tables.Select(t => File("oneroster/" + t)).ToList();
 
     /// <summary>The set with one table's text changed.</summary>
     public static IReadOnlyList<RosterFile> OneRoster(string table, Func<string, string> change) =>
         OneRoster().Select(f => f.Name.EndsWith(table, StringComparison.Ordinal) ? f with { Text = change(f.Text) } : f).ToList();
-
-    private static string Folder()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !System.IO.File.Exists(Path.Combine(folder.FullName, "Slantwise.slnx"))) folder = folder.Parent;
-        return Path.Combine(folder?.FullName ?? throw new InvalidOperationException("The samples lie beside the tests: run them from a checkout."), "tests/Records.Tests/Roster/Samples");
-    }
 }
 
 internal sealed class SchoolInMemory

@@ -27,7 +27,7 @@ public sealed partial class PostureWordsTests
     [Fact]
     public void Keys_PutTogetherByTheRules_AreAllThereAndNoOthers()
     {
-        var source = string.Join('\n', Directory.EnumerateFiles(Path.Combine(Root(), "src/Records/Postures/Figures"), "*.cs", SearchOption.AllDirectories).Select(File.ReadAllText));
+        var source = string.Join('\n', Directory.EnumerateFiles(Path.Combine(Checkout.Root, "src/Records/Postures/Figures"), "*.cs", SearchOption.AllDirectories).Select(File.ReadAllText));
         string[] arms = ["Overhead", "Out", "OutUp", "OutDown", "Front", "Behind", "Down", "Hips", "Back", "Knees", "Shins"];
         var composed = arms.SelectMany(how => new[] { "Arms" + how, "Arm" + how })
             .Concat(new[] { "Leg", "Knee", "Foot", "Arm" }.SelectMany(limb => new[] { limb + "Left", limb + "Right" }))
@@ -41,15 +41,8 @@ public sealed partial class PostureWordsTests
 
     private static string Gaps(string words) => string.Join(',', Gap().Matches(words).Select(m => m.Value).Distinct().Order());
 
-    private static Dictionary<string, string> Words(string file) => XDocument.Load(Path.Combine(Root(), "src/Records/Words", file))
+    private static Dictionary<string, string> Words(string file) => XDocument.Load(Path.Combine(Checkout.Root, "src/Records/Words", file))
         .Descendants("data").ToDictionary(d => d.Attribute("name")!.Value, d => d.Element("value")!.Value);
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Slantwise.slnx"))) folder = folder.Parent;
-        return folder?.FullName ?? throw new InvalidOperationException("This test reads the sources: run it from a checkout.");
-    }
 
     [GeneratedRegex(@"\{\d+\}")]
     private static partial Regex Gap();
