@@ -1,13 +1,18 @@
 using Slantwise.Records.Entries;
 using Slantwise.Records.Floor;
+using Slantwise.Records.Groups;
+using Slantwise.Records.Halls;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Roster;
+using Slantwise.Records.Safety;
 using Slantwise.Records.Scans;
 using Slantwise.Records.Scans.Intake;
 using Slantwise.Records.Scans.Pictures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
+using Slantwise.Records.Tasks.Designs;
+using Slantwise.Records.Units;
 
 namespace Slantwise.Records;
 
@@ -59,6 +64,76 @@ public interface IStore
 
     /// <summary>Adds or replaces a task with its levels.</summary>
     Task SaveTaskAsync(MovementTask task, CancellationToken cancel = default);
+
+    /// <summary>The designs of a school's own tasks, by task id.</summary>
+    Task<IReadOnlyList<SchoolTaskDesign>> ListTaskDesignsAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>The design of one of a school's own tasks; none where the task has none.</summary>
+    Task<SchoolTaskDesign?> FindTaskDesignAsync(Guid schoolId, Guid taskId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces a task together with its design, or nothing.</summary>
+    /// <exception cref="ArgumentException">A design of another task or another school than the task's.</exception>
+    Task SaveDesignedTaskAsync(MovementTask task, SchoolTaskDesign design, CancellationToken cancel = default);
+
+    /// <summary>How tasks are done by single pupils, by pupil and task.</summary>
+    Task<IReadOnlyList<PupilAdaptation>> ListAdaptationsAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces how a task is done by a pupil.</summary>
+    /// <exception cref="ArgumentException">A pupil or a task that is not here.</exception>
+    Task SaveAdaptationAsync(PupilAdaptation adaptation, CancellationToken cancel = default);
+
+    /// <summary>Removes how a task is done by a pupil; removing one that is not here changes nothing.</summary>
+    Task RemoveAdaptationAsync(Guid schoolId, Guid pupilId, Guid taskId, CancellationToken cancel = default);
+
+    /// <summary>Incidents and near misses, the latest day first.</summary>
+    Task<IReadOnlyList<Incident>> ListIncidentsAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces an incident or near miss.</summary>
+    /// <exception cref="ArgumentException">A lesson, a task or a pupil that is not here.</exception>
+    Task SaveIncidentAsync(Incident incident, CancellationToken cancel = default);
+
+    /// <summary>Removes an incident or near miss; removing one that is not here changes nothing.</summary>
+    Task RemoveIncidentAsync(Guid schoolId, Guid incidentId, CancellationToken cancel = default);
+
+    /// <summary>What the teacher wrote on a lesson's risk page; none where nothing was written.</summary>
+    Task<LessonRisk?> FindLessonRiskAsync(Guid schoolId, Guid lessonId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces what is written on a lesson's risk page.</summary>
+    /// <exception cref="ArgumentException">A lesson that is not here.</exception>
+    Task SaveLessonRiskAsync(LessonRisk risk, CancellationToken cancel = default);
+
+    /// <summary>A school's halls, by name.</summary>
+    Task<IReadOnlyList<SchoolHall>> ListHallsAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces a hall.</summary>
+    Task SaveHallAsync(SchoolHall hall, CancellationToken cancel = default);
+
+    /// <summary>Where things are in a lesson; none where it was not planned.</summary>
+    Task<LessonSpace?> FindLessonSpaceAsync(Guid schoolId, Guid lessonId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces where things are in a lesson.</summary>
+    /// <exception cref="ArgumentException">A lesson or a hall that is not here.</exception>
+    Task SaveLessonSpaceAsync(LessonSpace space, CancellationToken cancel = default);
+
+    /// <summary>The groups of all lessons, by lesson id.</summary>
+    Task<IReadOnlyList<LessonGroups>> ListLessonGroupsAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces the groups of a lesson.</summary>
+    /// <exception cref="ArgumentException">A lesson or a pupil that is not here.</exception>
+    Task SaveLessonGroupsAsync(LessonGroups groups, CancellationToken cancel = default);
+
+    /// <summary>A school's units, by name.</summary>
+    Task<IReadOnlyList<TeachingUnit>> ListUnitsAsync(Guid schoolId, CancellationToken cancel = default);
+
+    /// <summary>One unit; none if it is not here.</summary>
+    Task<TeachingUnit?> FindUnitAsync(Guid schoolId, Guid unitId, CancellationToken cancel = default);
+
+    /// <summary>Adds or replaces a unit.</summary>
+    /// <exception cref="ArgumentException">A class that is not here.</exception>
+    Task SaveUnitAsync(TeachingUnit unit, CancellationToken cancel = default);
+
+    /// <summary>Removes a unit; its lessons in the calendar stay. Removing one that is not here changes nothing.</summary>
+    Task RemoveUnitAsync(Guid schoolId, Guid unitId, CancellationToken cancel = default);
 
     /// <summary>A school's sheets, by name.</summary>
     Task<IReadOnlyList<Sheet>> ListSheetsAsync(Guid schoolId, CancellationToken cancel = default);

@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using Slantwise.Records.Floor;
-using Slantwise.Records.Schools;
 using Slantwise.Storage.Model;
 
 namespace Slantwise.Storage;
@@ -32,15 +31,7 @@ public abstract partial class SchoolStore
     /// <exception cref="ArgumentException">A lesson that was never opened for devices; a pupil, served now or before, who is not here or was erased.</exception>
     public Task SaveFloorDeviceAsync(FloorDevice device, CancellationToken cancel = default) => WriteAsync(async context =>
     {
-        var pupilIds = device.PupilIds.Concat(device.ServedPupilIds).Distinct().ToArray();
-        if (pupilIds.Length > 0)
-        {
-            // Held, so that a pupil who is being erased cannot come back on a device saved at the same moment.
-            await context.HoldAsync<Pupil>(device.SchoolId, pupilIds, cancel);
-            var known = await context.Pupils.Where(p => p.SchoolId == device.SchoolId && pupilIds.Contains(p.Id)).Select(p => p.Id).ToListAsync(cancel);
-            if (pupilIds.Except(known).ToList() is [var missing, ..])
-                throw new ArgumentException($"The device {device.DeviceId} names the pupil {missing}, whom this school does not have. Nothing was saved.", nameof(device));
-        }
+        await HoldKnownPupilsAsync(context, device.SchoolId, device.PupilIds.Concat(device.ServedPupilIds), $"The device {device.DeviceId} names", nameof(device), cancel);
         await SaveAllAsync(context, [device], cancel);
         return true;
     }, cancel);

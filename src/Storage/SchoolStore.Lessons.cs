@@ -1,5 +1,6 @@
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Tasks;
+using Slantwise.Records.Tasks.Designs;
 
 namespace Slantwise.Storage;
 
@@ -16,6 +17,28 @@ public abstract partial class SchoolStore
     /// <inheritdoc/>
     /// <exception cref="ArgumentException">A school that is not here.</exception>
     public Task SaveTaskAsync(MovementTask task, CancellationToken cancel = default) => SaveAsync(task, cancel);
+
+    /// <inheritdoc/>
+    public Task<IReadOnlyList<SchoolTaskDesign>> ListTaskDesignsAsync(Guid schoolId, CancellationToken cancel = default) =>
+        ListAsync(c => c.TaskDesigns.Where(d => d.SchoolId == schoolId), all => all.OrderBy(d => d.TaskId), cancel);
+
+    /// <inheritdoc/>
+    public Task<SchoolTaskDesign?> FindTaskDesignAsync(Guid schoolId, Guid taskId, CancellationToken cancel = default) =>
+        FindAsync(c => c.TaskDesigns.Where(d => d.SchoolId == schoolId && d.TaskId == taskId), cancel);
+
+    /// <inheritdoc/>
+    /// <exception cref="ArgumentException">A school that is not here; a design of another task or another school than the task's.</exception>
+    public Task SaveDesignedTaskAsync(MovementTask task, SchoolTaskDesign design, CancellationToken cancel = default)
+    {
+        if (design.SchoolId != task.SchoolId || design.TaskId != task.Id || design.Design.Id != task.Id)
+            throw new ArgumentException("The design is of another task or another school than the task it is saved with. Nothing was saved.", nameof(design));
+        return WriteAsync(async context =>
+        {
+            await SaveAllAsync(context, [task], cancel);
+            await SaveAllAsync(context, [design], cancel);
+            return true;
+        }, cancel);
+    }
 
     /// <inheritdoc/>
     public Task<IReadOnlyList<Lesson>> ListLessonsAsync(Guid schoolId, CancellationToken cancel = default) =>

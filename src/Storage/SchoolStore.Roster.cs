@@ -55,6 +55,9 @@ public abstract partial class SchoolStore
             await context.Entries.Where(e => e.SchoolId == schoolId && e.PupilId == pupilId).ExecuteDeleteAsync(cancel);
             await EraseScansAsync(context, schoolId, pupilId, cancel);
             await TakeOffDevicesAsync(context, schoolId, pupilId, cancel);
+            await TakeOutOfGroupsAsync(context, schoolId, pupilId, cancel);
+            await TakeOffIncidentsAsync(context, schoolId, pupilId, cancel);
+            await context.Adaptations.Where(a => a.SchoolId == schoolId && a.PupilId == pupilId).ExecuteDeleteAsync(cancel);
             await context.Restrictions.Where(r => r.SchoolId == schoolId && r.PupilId == pupilId).ExecuteDeleteAsync(cancel);
             await context.Enrolments.Where(e => e.SchoolId == schoolId && e.PupilId == pupilId).ExecuteDeleteAsync(cancel);
             return await context.Pupils.Where(p => p.SchoolId == schoolId && p.Id == pupilId).ExecuteDeleteAsync(cancel);

@@ -3,9 +3,10 @@ using Slantwise.Records.Schools;
 namespace Slantwise.Records.Lessons;
 
 /// <summary>What the lessons of a class share.</summary>
-internal sealed record ClassAround(School School, SchoolClass Class, IReadOnlyList<Pupil> Pupils, IReadOnlyList<Restriction> Restrictions)
+internal sealed record ClassAround(
+    School School, SchoolClass Class, IReadOnlyList<Pupil> Pupils, IReadOnlyList<Restriction> Restrictions, IReadOnlyList<PupilAdaptation> Adaptations)
 {
-    public static ClassAround Of(LessonRecord record) => new(record.School, record.Class, record.Pupils, record.Restrictions);
+    public static ClassAround Of(LessonRecord record) => new(record.School, record.Class, record.Pupils, record.Restrictions, record.Adaptations);
 
     /// <summary>Loads it; none if the school has no such class.</summary>
     public static async Task<ClassAround?> LoadAsync(IStore store, Guid schoolId, Guid classId, CancellationToken cancel)
@@ -15,11 +16,14 @@ internal sealed record ClassAround(School School, SchoolClass Class, IReadOnlyLi
         var pupils = await store.ListClassPupilsAsync(schoolId, classId, cancel);
         var pupilIds = pupils.Select(p => p.Id).ToHashSet();
         var restrictions = await store.ListRestrictionsAsync(schoolId, cancel);
-        return new ClassAround(school, taught, pupils, restrictions.Where(r => pupilIds.Contains(r.PupilId)).ToList());
+        var adaptations = await store.ListAdaptationsAsync(schoolId, cancel);
+        return new ClassAround(
+            school, taught, pupils, restrictions.Where(r => pupilIds.Contains(r.PupilId)).ToList(), adaptations.Where(a => pupilIds.Contains(a.PupilId)).ToList());
     }
 
     public bool IsSameAs(ClassAround other) =>
-        School == other.School && Class == other.Class && Pupils.SequenceEqual(other.Pupils) && Restrictions.SequenceEqual(other.Restrictions);
+        School == other.School && Class == other.Class && Pupils.SequenceEqual(other.Pupils) && Restrictions.SequenceEqual(other.Restrictions)
+        && Adaptations.SequenceEqual(other.Adaptations);
 
     public async Task<LessonRecord> LoadAsync(IStore store, Lesson lesson, CancellationToken cancel) => new()
     {
@@ -31,15 +35,16 @@ internal sealed record ClassAround(School School, SchoolClass Class, IReadOnlyLi
             : null,
         Pupils = Pupils,
         Restrictions = Restrictions,
+        Adaptations = Adaptations,
         Entries = await store.ListEntriesAsync(lesson.SchoolId, lesson.Id, cancel),
     };
 
     /// <summary>A record whose entries and sheet are as they were: itself where all else is, too.</summary>
     public LessonRecord Renewed(LessonRecord old, Lesson lesson)
     {
-        var isSame = old.Lesson with { Phases = [] } == lesson with { Phases = [] } && old.Lesson.Phases.SequenceEqual(lesson.Phases);
+        var isSame = old.Lesson == lesson;
         return isSame && ReferenceEquals(old.Pupils, Pupils)
             ? old
-            : old with { School = School, Class = Class, Lesson = isSame ? old.Lesson : lesson, Pupils = Pupils, Restrictions = Restrictions };
+            : old with { School = School, Class = Class, Lesson = isSame ? old.Lesson : lesson, Pupils = Pupils, Restrictions = Restrictions, Adaptations = Adaptations };
     }
 }

@@ -1,3 +1,5 @@
+using Slantwise.Records.Planning;
+
 namespace Slantwise.Records.Lessons;
 
 /// <summary>A class, a day, a sheet.</summary>
@@ -29,4 +31,23 @@ public sealed record Lesson
 
     /// <summary>The blocks of the lesson in order.</summary>
     public IReadOnlyList<LessonPhase> Phases { get; init; } = [];
+
+    /// <summary>What pupils should learn in it, in the teacher's words; at most 5 of 160 characters.</summary>
+    public IReadOnlyList<string> Aims { get; init; } = [];
+
+    /// <summary>What to show, step by step, when demonstrating; at most 8 of 160 characters.</summary>
+    public IReadOnlyList<string> Demonstration { get; init; } = [];
+
+    /// <summary>What the teacher keeps for the plan of time and mats; none where the usual is meant.</summary>
+    public PlanningChoice? Practice { get; init; }
+
+    /// <summary>Whether two lessons say the same, list by list.</summary>
+    /// <param name="other">Another lesson.</param>
+    public bool Equals(Lesson? other) => other is not null
+        && (SchoolId, Id, ClassId, Date, Title, SheetId, SheetVersion) == (other.SchoolId, other.Id, other.ClassId, other.Date, other.Title, other.SheetId, other.SheetVersion)
+        && MatCount == other.MatCount && Practice == other.Practice
+        && Phases.SequenceEqual(other.Phases) && Aims.SequenceEqual(other.Aims) && Demonstration.SequenceEqual(other.Demonstration);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(SchoolId, Id, Date, Title, SheetId, SheetVersion);
 }

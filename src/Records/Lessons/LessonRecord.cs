@@ -25,6 +25,9 @@ public sealed record LessonRecord
     /// <summary>The restrictions of those pupils, those that no longer hold included.</summary>
     public IReadOnlyList<Restriction> Restrictions { get; init; } = [];
 
+    /// <summary>How tasks are done by single ones of those pupils.</summary>
+    public IReadOnlyList<PupilAdaptation> Adaptations { get; init; } = [];
+
     /// <summary>Every entry of the lesson, superseded ones included.</summary>
     public IReadOnlyList<Entry> Entries { get; init; } = [];
 

@@ -17,4 +17,7 @@ public enum BodyDemand
 
     /// <summary>Body weight on the hands.</summary>
     HandWeight = 5,
+
+    /// <summary>Somebody who holds or secures the performer.</summary>
+    Spotting = 6,
 }

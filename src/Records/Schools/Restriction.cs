@@ -15,10 +15,16 @@ public sealed record Restriction
     /// <summary>The demand that is ruled out.</summary>
     public required BodyDemand Without { get; init; }
 
+    /// <summary>The first day it holds; none when it holds for earlier lessons as well.</summary>
+    public DateOnly? Since { get; init; }
+
     /// <summary>The last day it holds; none when it holds until it is lifted.</summary>
     public DateOnly? Until { get; init; }
 
+    /// <summary>Whether it goes on after <see cref="Until"/> until somebody lifts it: the day is then the earliest for that, a gate and not an end.</summary>
+    public bool IsLiftedByHand { get; init; }
+
     /// <summary>Whether it holds on the given day.</summary>
     /// <param name="day">The day of the lesson, in the school's calendar.</param>
-    public bool HoldsOn(DateOnly day) => Until is null || day <= Until;
+    public bool HoldsOn(DateOnly day) => !(day < Since) && (IsLiftedByHand || !(day > Until));
 }

@@ -16,4 +16,7 @@ public sealed record School
 
     /// <summary>Which pictures of sheets this school keeps.</summary>
     public PictureKeeping Pictures { get; init; } = new();
+
+    /// <summary>What to do in an emergency here: where the first-aid box and the telephone are, whom to call, 0 to 1000 characters. Printed on risk pages.</summary>
+    public string EmergencyNotes { get; init; } = "";
 }

@@ -1,12 +1,17 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Slantwise.Records.Floor;
+using Slantwise.Records.Groups;
+using Slantwise.Records.Halls;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Safety;
 using Slantwise.Records.Scans;
 using Slantwise.Records.Scans.Pictures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
+using Slantwise.Records.Tasks.Designs;
+using Slantwise.Records.Units;
 
 namespace Slantwise.Storage.Model;
 
@@ -112,7 +117,62 @@ internal abstract partial class SchoolContext
             device.ToTable("floor_devices").HasKey(d => new { d.SchoolId, d.LessonId, d.DeviceId });
             Belongs<FloorDevice, FloorLesson>(device, nameof(FloorDevice.LessonId));
         });
+        AddSafety(model);
+        AddPlanning(model);
         ColumnNames.Apply(model.Model);
+    }
+
+    private static void AddSafety(ModelBuilder model)
+    {
+        model.Entity<PupilAdaptation>(adaptation =>
+        {
+            adaptation.ToTable("adaptations").HasKey(a => new { a.SchoolId, a.PupilId, a.TaskId });
+            Belongs<PupilAdaptation, Pupil>(adaptation, nameof(PupilAdaptation.PupilId));
+            Belongs<PupilAdaptation, MovementTask>(adaptation, nameof(PupilAdaptation.TaskId));
+        });
+        model.Entity<Incident>(incident =>
+        {
+            incident.ToTable("incidents").HasKey(i => new { i.SchoolId, i.Id });
+            incident.HasOne<School>().WithMany().HasForeignKey(i => i.SchoolId).OnDelete(DeleteBehavior.Restrict);
+            Belongs<Incident, Lesson>(incident, nameof(Incident.LessonId));
+            Belongs<Incident, MovementTask>(incident, nameof(Incident.TaskId));
+        });
+        model.Entity<LessonRisk>(risk =>
+        {
+            risk.ToTable("lesson_risks").HasKey(r => new { r.SchoolId, r.LessonId });
+            Belongs<LessonRisk, Lesson>(risk, nameof(LessonRisk.LessonId));
+        });
+    }
+
+    private static void AddPlanning(ModelBuilder model)
+    {
+        model.Entity<SchoolTaskDesign>(design =>
+        {
+            design.ToTable("task_designs").HasKey(d => new { d.SchoolId, d.TaskId });
+            Belongs<SchoolTaskDesign, MovementTask>(design, nameof(SchoolTaskDesign.TaskId));
+        });
+        model.Entity<SchoolHall>(hall =>
+        {
+            hall.ToTable("halls").HasKey(h => new { h.SchoolId, h.Id });
+            hall.HasOne<School>().WithMany().HasForeignKey(h => h.SchoolId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<LessonSpace>(space =>
+        {
+            space.ToTable("lesson_spaces").HasKey(s => new { s.SchoolId, s.LessonId });
+            Belongs<LessonSpace, Lesson>(space, nameof(LessonSpace.LessonId));
+            Belongs<LessonSpace, SchoolHall>(space, nameof(LessonSpace.HallId));
+        });
+        model.Entity<LessonGroups>(groups =>
+        {
+            // The pupils are lists: what a foreign key would refuse is refused where groups are saved.
+            groups.ToTable("lesson_groups").HasKey(g => new { g.SchoolId, g.LessonId });
+            Belongs<LessonGroups, Lesson>(groups, nameof(Records.Groups.LessonGroups.LessonId));
+        });
+        model.Entity<TeachingUnit>(unit =>
+        {
+            unit.ToTable("units").HasKey(u => new { u.SchoolId, u.Id });
+            Belongs<TeachingUnit, SchoolClass>(unit, nameof(TeachingUnit.ClassId));
+        });
     }
 
     private static void Belongs<TRow, TParent>(EntityTypeBuilder<TRow> row, string parentId) where TRow : class where TParent : class =>

@@ -1,12 +1,18 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Slantwise.Records.Floor;
+using Slantwise.Records.Groups;
+using Slantwise.Records.Halls;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Planning;
+using Slantwise.Records.Safety;
 using Slantwise.Records.Scans;
 using Slantwise.Records.Scans.Pictures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
+using Slantwise.Records.Tasks.Designs;
+using Slantwise.Records.Units;
 
 namespace Slantwise.Storage.Model;
 
@@ -19,6 +25,14 @@ internal abstract partial class SchoolContext(DbContextOptions options) : DbCont
     public DbSet<Enrolment> Enrolments => Set<Enrolment>();
     public DbSet<Restriction> Restrictions => Set<Restriction>();
     public DbSet<MovementTask> Tasks => Set<MovementTask>();
+    public DbSet<SchoolTaskDesign> TaskDesigns => Set<SchoolTaskDesign>();
+    public DbSet<PupilAdaptation> Adaptations => Set<PupilAdaptation>();
+    public DbSet<Incident> Incidents => Set<Incident>();
+    public DbSet<LessonRisk> LessonRisks => Set<LessonRisk>();
+    public DbSet<SchoolHall> Halls => Set<SchoolHall>();
+    public DbSet<LessonSpace> LessonSpaces => Set<LessonSpace>();
+    public DbSet<LessonGroups> LessonGroups => Set<LessonGroups>();
+    public DbSet<TeachingUnit> Units => Set<TeachingUnit>();
     public DbSet<Sheet> Sheets => Set<Sheet>();
     public DbSet<SheetVersion> SheetVersions => Set<SheetVersion>();
     public DbSet<PrintedLayout> PrintedLayouts => Set<PrintedLayout>();
@@ -43,10 +57,21 @@ internal abstract partial class SchoolContext(DbContextOptions options) : DbCont
     protected override void ConfigureConventions(ModelConfigurationBuilder conventions)
     {
         conventions.Properties<DateTimeOffset>().HaveConversion<UtcTicksColumn>();
-        conventions.Properties<IReadOnlyList<string>>().HaveConversion<JsonColumn<IReadOnlyList<string>>, JsonColumnComparer<IReadOnlyList<string>>>();
-        conventions.Properties<IReadOnlyList<Guid>>().HaveConversion<JsonColumn<IReadOnlyList<Guid>>, JsonColumnComparer<IReadOnlyList<Guid>>>();
-        conventions.Properties<IReadOnlyList<Level>>().HaveConversion<JsonColumn<IReadOnlyList<Level>>, JsonColumnComparer<IReadOnlyList<Level>>>();
-        conventions.Properties<IReadOnlyList<LessonPhase>>().HaveConversion<JsonColumn<IReadOnlyList<LessonPhase>>, JsonColumnComparer<IReadOnlyList<LessonPhase>>>();
-        conventions.Properties<SheetContent>().HaveConversion<JsonColumn<SheetContent>, JsonColumnComparer<SheetContent>>();
+        KeepAsText<IReadOnlyList<string>>(conventions);
+        KeepAsText<IReadOnlyList<Guid>>(conventions);
+        KeepAsText<IReadOnlyList<Level>>(conventions);
+        KeepAsText<IReadOnlyList<LessonPhase>>(conventions);
+        KeepAsText<IReadOnlyList<SafetyCondition>>(conventions);
+        KeepAsText<IReadOnlyList<ReturnStep>>(conventions);
+        KeepAsText<IReadOnlyList<HallThing>>(conventions);
+        KeepAsText<SheetContent>(conventions);
+        KeepAsText<PlanningChoice>(conventions);
+        KeepAsText<TaskDesign>(conventions);
+        KeepAsText<RiskNotes>(conventions);
+        KeepAsText<HallLayout>(conventions);
+        KeepAsText<GroupPlan>(conventions);
+        KeepAsText<UnitContent>(conventions);
     }
+
+    private static void KeepAsText<T>(ModelConfigurationBuilder conventions) => conventions.Properties<T>().HaveConversion<JsonColumn<T>, JsonColumnComparer<T>>();
 }

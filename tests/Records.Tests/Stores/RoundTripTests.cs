@@ -179,6 +179,6 @@ public sealed class RoundTripTests
     // Records hold lists, which compare by reference: their JSON says what is in them.
     internal static void AssertSame<T>(T expected, T actual) => Assert.Equal(JsonSerializer.Serialize(expected), JsonSerializer.Serialize(actual));
 
-    private static void AssertSame<T>(IEnumerable<T> expected, IReadOnlyList<T> actual) =>
+    internal static void AssertSame<T>(IEnumerable<T> expected, IReadOnlyList<T> actual) =>
         Assert.Equal(expected.Select(e => JsonSerializer.Serialize(e)), actual.Select(e => JsonSerializer.Serialize(e)));
 }

@@ -119,6 +119,89 @@ namespace Slantwise.Storage.Postgres.Migrations
                     b.ToTable("floor_lessons", (string)null);
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Groups.LessonGroups", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<string>("Plan")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("plan");
+
+                    b.HasKey("SchoolId", "LessonId")
+                        .HasName("pk_lesson_groups");
+
+                    b.ToTable("lesson_groups", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Halls.LessonSpace", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<Guid>("HallId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("hall_id");
+
+                    b.Property<string>("Layout")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("layout");
+
+                    b.HasKey("SchoolId", "LessonId")
+                        .HasName("pk_lesson_spaces");
+
+                    b.HasIndex("SchoolId", "HallId")
+                        .HasDatabaseName("ix_lesson_spaces_hall_id");
+
+                    b.ToTable("lesson_spaces", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Halls.SchoolHall", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<double>("DepthM")
+                        .HasColumnType("double precision")
+                        .HasColumnName("depth_m");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("name");
+
+                    b.Property<string>("Things")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("things");
+
+                    b.Property<double>("WidthM")
+                        .HasColumnType("double precision")
+                        .HasColumnName("width_m");
+
+                    b.HasKey("SchoolId", "Id")
+                        .HasName("pk_halls");
+
+                    b.ToTable("halls", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Lessons.Lesson", b =>
                 {
                     b.Property<Guid>("SchoolId")
@@ -129,6 +212,11 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
+                    b.Property<string>("Aims")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("aims");
+
                     b.Property<Guid>("ClassId")
                         .HasColumnType("uuid")
                         .HasColumnName("class_id");
@@ -136,6 +224,11 @@ namespace Slantwise.Storage.Postgres.Migrations
                     b.Property<DateOnly>("Date")
                         .HasColumnType("date")
                         .HasColumnName("date");
+
+                    b.Property<string>("Demonstration")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("demonstration");
 
                     b.Property<int?>("MatCount")
                         .HasColumnType("integer")
@@ -145,6 +238,10 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .IsRequired()
                         .HasColumnType("text")
                         .HasColumnName("phases");
+
+                    b.Property<string>("Practice")
+                        .HasColumnType("text")
+                        .HasColumnName("practice");
 
                     b.Property<Guid?>("SheetId")
                         .HasColumnType("uuid")
@@ -169,6 +266,98 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasDatabaseName("ix_lessons_sheet_id_sheet_version");
 
                     b.ToTable("lessons", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Safety.Incident", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Changed")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("changed");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("date")
+                        .HasColumnName("day");
+
+                    b.Property<string>("Done")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("done");
+
+                    b.Property<string>("Happened")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("happened");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("integer")
+                        .HasColumnName("kind");
+
+                    b.Property<Guid?>("LessonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<int?>("MinuteOfDay")
+                        .HasColumnType("integer")
+                        .HasColumnName("minute_of_day");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("place");
+
+                    b.Property<string>("PupilIds")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("pupil_ids");
+
+                    b.Property<Guid?>("TaskId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("task_id");
+
+                    b.Property<long>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("written_at");
+
+                    b.HasKey("SchoolId", "Id")
+                        .HasName("pk_incidents");
+
+                    b.HasIndex("SchoolId", "LessonId")
+                        .HasDatabaseName("ix_incidents_lesson_id");
+
+                    b.HasIndex("SchoolId", "TaskId")
+                        .HasDatabaseName("ix_incidents_task_id");
+
+                    b.ToTable("incidents", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Safety.LessonRisk", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("LessonId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<string>("Notes")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("notes");
+
+                    b.HasKey("SchoolId", "LessonId")
+                        .HasName("pk_lesson_risks");
+
+                    b.ToTable("lesson_risks", (string)null);
                 });
 
             modelBuilder.Entity("Slantwise.Records.Scans.Pictures.KeptPicture", b =>
@@ -317,6 +506,34 @@ namespace Slantwise.Storage.Postgres.Migrations
                     b.ToTable("pupils", (string)null);
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Schools.PupilAdaptation", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("PupilId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("pupil_id");
+
+                    b.Property<Guid>("TaskId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("task_id");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("text");
+
+                    b.HasKey("SchoolId", "PupilId", "TaskId")
+                        .HasName("pk_adaptations");
+
+                    b.HasIndex("SchoolId", "TaskId")
+                        .HasDatabaseName("ix_adaptations_task_id");
+
+                    b.ToTable("adaptations", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Schools.Restriction", b =>
                 {
                     b.Property<Guid>("SchoolId")
@@ -327,9 +544,17 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("id");
 
+                    b.Property<bool>("IsLiftedByHand")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_lifted_by_hand");
+
                     b.Property<Guid>("PupilId")
                         .HasColumnType("uuid")
                         .HasColumnName("pupil_id");
+
+                    b.Property<DateOnly?>("Since")
+                        .HasColumnType("date")
+                        .HasColumnName("since");
 
                     b.Property<DateOnly?>("Until")
                         .HasColumnType("date")
@@ -354,6 +579,11 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasColumnType("uuid")
                         .HasColumnName("school_id");
 
+                    b.Property<string>("EmergencyNotes")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("emergency_notes");
+
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("text")
@@ -376,6 +606,15 @@ namespace Slantwise.Storage.Postgres.Migrations
                         {
                             b1.IsRequired();
 
+                            b1.Property<string>("HeadConditions")
+                                .IsRequired()
+                                .HasColumnType("text")
+                                .HasColumnName("head_conditions");
+
+                            b1.Property<int>("HeadHoldCapS")
+                                .HasColumnType("integer")
+                                .HasColumnName("head_hold_cap_s");
+
                             b1.Property<int>("HeadWeight")
                                 .HasColumnType("integer")
                                 .HasColumnName("head_weight");
@@ -384,9 +623,18 @@ namespace Slantwise.Storage.Postgres.Migrations
                                 .HasColumnType("integer")
                                 .HasColumnName("inversion");
 
+                            b1.Property<string>("ReturnSteps")
+                                .IsRequired()
+                                .HasColumnType("text")
+                                .HasColumnName("return_steps");
+
                             b1.Property<int>("Rolls")
                                 .HasColumnType("integer")
                                 .HasColumnName("rolls");
+
+                            b1.Property<int>("Spotting")
+                                .HasColumnType("integer")
+                                .HasColumnName("spotting");
                         });
 
                     b.HasKey("Id")
@@ -491,6 +739,27 @@ namespace Slantwise.Storage.Postgres.Migrations
                     b.ToTable("sheet_versions", (string)null);
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Tasks.Designs.SchoolTaskDesign", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("TaskId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("task_id");
+
+                    b.Property<string>("Design")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("design");
+
+                    b.HasKey("SchoolId", "TaskId")
+                        .HasName("pk_task_designs");
+
+                    b.ToTable("task_designs", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Tasks.MovementTask", b =>
                 {
                     b.Property<Guid>("SchoolId")
@@ -530,6 +799,43 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasName("pk_tasks");
 
                     b.ToTable("tasks", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Units.TeachingUnit", b =>
+                {
+                    b.Property<Guid>("SchoolId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("school_id");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid")
+                        .HasColumnName("id");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uuid")
+                        .HasColumnName("class_id");
+
+                    b.Property<string>("Content")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("content");
+
+                    b.Property<DateOnly?>("FirstDay")
+                        .HasColumnType("date")
+                        .HasColumnName("first_day");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("name");
+
+                    b.HasKey("SchoolId", "Id")
+                        .HasName("pk_units");
+
+                    b.HasIndex("SchoolId", "ClassId")
+                        .HasDatabaseName("ix_units_class_id");
+
+                    b.ToTable("units", (string)null);
                 });
 
             modelBuilder.Entity("Slantwise.Storage.Model.EntryRow", b =>
@@ -727,6 +1033,43 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasConstraintName("fk_floor_lessons_lessons");
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Groups.LessonGroups", b =>
+                {
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_lesson_groups_lessons");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Halls.LessonSpace", b =>
+                {
+                    b.HasOne("Slantwise.Records.Halls.SchoolHall", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "HallId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_lesson_spaces_halls");
+
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_lesson_spaces_lessons");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Halls.SchoolHall", b =>
+                {
+                    b.HasOne("Slantwise.Records.Schools.School", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_halls_schools");
+                });
+
             modelBuilder.Entity("Slantwise.Records.Lessons.Lesson", b =>
                 {
                     b.HasOne("Slantwise.Records.Schools.SchoolClass", null)
@@ -747,6 +1090,38 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasForeignKey("SchoolId", "SheetId", "SheetVersion")
                         .OnDelete(DeleteBehavior.Restrict)
                         .HasConstraintName("fk_lessons_sheet_versions");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Safety.Incident", b =>
+                {
+                    b.HasOne("Slantwise.Records.Schools.School", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_incidents_schools");
+
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_incidents_lessons");
+
+                    b.HasOne("Slantwise.Records.Tasks.MovementTask", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "TaskId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_incidents_tasks");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Safety.LessonRisk", b =>
+                {
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_lesson_risks_lessons");
                 });
 
             modelBuilder.Entity("Slantwise.Records.Scans.Pictures.KeptPicture", b =>
@@ -813,6 +1188,23 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasConstraintName("fk_pupils_schools");
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Schools.PupilAdaptation", b =>
+                {
+                    b.HasOne("Slantwise.Records.Schools.Pupil", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "PupilId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_adaptations_pupils");
+
+                    b.HasOne("Slantwise.Records.Tasks.MovementTask", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "TaskId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_adaptations_tasks");
+                });
+
             modelBuilder.Entity("Slantwise.Records.Schools.Restriction", b =>
                 {
                     b.HasOne("Slantwise.Records.Schools.Pupil", null)
@@ -853,6 +1245,16 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .HasConstraintName("fk_sheet_versions_sheets");
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Tasks.Designs.SchoolTaskDesign", b =>
+                {
+                    b.HasOne("Slantwise.Records.Tasks.MovementTask", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "TaskId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_task_designs_tasks");
+                });
+
             modelBuilder.Entity("Slantwise.Records.Tasks.MovementTask", b =>
                 {
                     b.HasOne("Slantwise.Records.Schools.School", null)
@@ -861,6 +1263,16 @@ namespace Slantwise.Storage.Postgres.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_tasks_schools");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Units.TeachingUnit", b =>
+                {
+                    b.HasOne("Slantwise.Records.Schools.SchoolClass", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_units_classes");
                 });
 
             modelBuilder.Entity("Slantwise.Storage.Model.EntryRow", b =>

@@ -114,6 +114,90 @@ namespace Slantwise.Storage.Sqlite.Migrations
                     b.ToTable("floor_lessons", (string)null);
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Groups.LessonGroups", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("LessonId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<string>("Plan")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("plan");
+
+                    b.HasKey("SchoolId", "LessonId")
+                        .HasName("pk_lesson_groups");
+
+                    b.ToTable("lesson_groups", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Halls.LessonSpace", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("LessonId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<string>("HallId")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("hall_id");
+
+                    b.Property<string>("Layout")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("layout");
+
+                    b.HasKey("SchoolId", "LessonId")
+                        .HasName("pk_lesson_spaces");
+
+                    b.HasIndex("SchoolId", "HallId")
+                        .HasDatabaseName("ix_lesson_spaces_hall_id");
+
+                    b.ToTable("lesson_spaces", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Halls.SchoolHall", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<double>("DepthM")
+                        .HasColumnType("REAL")
+                        .HasColumnName("depth_m");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.Property<string>("Things")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("things");
+
+                    b.Property<double>("WidthM")
+                        .HasColumnType("REAL")
+                        .HasColumnName("width_m");
+
+                    b.HasKey("SchoolId", "Id")
+                        .HasName("pk_halls");
+
+                    b.ToTable("halls", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Lessons.Lesson", b =>
                 {
                     b.Property<string>("SchoolId")
@@ -124,6 +208,11 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("id");
 
+                    b.Property<string>("Aims")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("aims");
+
                     b.Property<string>("ClassId")
                         .IsRequired()
                         .HasColumnType("TEXT")
@@ -133,6 +222,11 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("date");
 
+                    b.Property<string>("Demonstration")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("demonstration");
+
                     b.Property<int?>("MatCount")
                         .HasColumnType("INTEGER")
                         .HasColumnName("mat_count");
@@ -141,6 +235,10 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT")
                         .HasColumnName("phases");
+
+                    b.Property<string>("Practice")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("practice");
 
                     b.Property<string>("SheetId")
                         .HasColumnType("TEXT")
@@ -165,6 +263,98 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasDatabaseName("ix_lessons_sheet_id_sheet_version");
 
                     b.ToTable("lessons", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Safety.Incident", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<string>("Changed")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("changed");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("day");
+
+                    b.Property<string>("Done")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("done");
+
+                    b.Property<string>("Happened")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("happened");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("LessonId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<int?>("MinuteOfDay")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("minute_of_day");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("place");
+
+                    b.Property<string>("PupilIds")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("pupil_ids");
+
+                    b.Property<string>("TaskId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("task_id");
+
+                    b.Property<long>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("written_at");
+
+                    b.HasKey("SchoolId", "Id")
+                        .HasName("pk_incidents");
+
+                    b.HasIndex("SchoolId", "LessonId")
+                        .HasDatabaseName("ix_incidents_lesson_id");
+
+                    b.HasIndex("SchoolId", "TaskId")
+                        .HasDatabaseName("ix_incidents_task_id");
+
+                    b.ToTable("incidents", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Safety.LessonRisk", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("LessonId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("lesson_id");
+
+                    b.Property<string>("Notes")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("notes");
+
+                    b.HasKey("SchoolId", "LessonId")
+                        .HasName("pk_lesson_risks");
+
+                    b.ToTable("lesson_risks", (string)null);
                 });
 
             modelBuilder.Entity("Slantwise.Records.Scans.Pictures.KeptPicture", b =>
@@ -313,6 +503,34 @@ namespace Slantwise.Storage.Sqlite.Migrations
                     b.ToTable("pupils", (string)null);
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Schools.PupilAdaptation", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("PupilId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("pupil_id");
+
+                    b.Property<string>("TaskId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("task_id");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.HasKey("SchoolId", "PupilId", "TaskId")
+                        .HasName("pk_adaptations");
+
+                    b.HasIndex("SchoolId", "TaskId")
+                        .HasDatabaseName("ix_adaptations_task_id");
+
+                    b.ToTable("adaptations", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Schools.Restriction", b =>
                 {
                     b.Property<string>("SchoolId")
@@ -323,10 +541,18 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("id");
 
+                    b.Property<bool>("IsLiftedByHand")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("is_lifted_by_hand");
+
                     b.Property<string>("PupilId")
                         .IsRequired()
                         .HasColumnType("TEXT")
                         .HasColumnName("pupil_id");
+
+                    b.Property<DateOnly?>("Since")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("since");
 
                     b.Property<DateOnly?>("Until")
                         .HasColumnType("TEXT")
@@ -351,6 +577,11 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("school_id");
 
+                    b.Property<string>("EmergencyNotes")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("emergency_notes");
+
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("TEXT")
@@ -373,6 +604,15 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         {
                             b1.IsRequired();
 
+                            b1.Property<string>("HeadConditions")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("head_conditions");
+
+                            b1.Property<int>("HeadHoldCapS")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("head_hold_cap_s");
+
                             b1.Property<int>("HeadWeight")
                                 .HasColumnType("INTEGER")
                                 .HasColumnName("head_weight");
@@ -381,9 +621,18 @@ namespace Slantwise.Storage.Sqlite.Migrations
                                 .HasColumnType("INTEGER")
                                 .HasColumnName("inversion");
 
+                            b1.Property<string>("ReturnSteps")
+                                .IsRequired()
+                                .HasColumnType("TEXT")
+                                .HasColumnName("return_steps");
+
                             b1.Property<int>("Rolls")
                                 .HasColumnType("INTEGER")
                                 .HasColumnName("rolls");
+
+                            b1.Property<int>("Spotting")
+                                .HasColumnType("INTEGER")
+                                .HasColumnName("spotting");
                         });
 
                     b.HasKey("Id")
@@ -488,6 +737,27 @@ namespace Slantwise.Storage.Sqlite.Migrations
                     b.ToTable("sheet_versions", (string)null);
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Tasks.Designs.SchoolTaskDesign", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("TaskId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("task_id");
+
+                    b.Property<string>("Design")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("design");
+
+                    b.HasKey("SchoolId", "TaskId")
+                        .HasName("pk_task_designs");
+
+                    b.ToTable("task_designs", (string)null);
+                });
+
             modelBuilder.Entity("Slantwise.Records.Tasks.MovementTask", b =>
                 {
                     b.Property<string>("SchoolId")
@@ -527,6 +797,44 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasName("pk_tasks");
 
                     b.ToTable("tasks", (string)null);
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Units.TeachingUnit", b =>
+                {
+                    b.Property<string>("SchoolId")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("school_id");
+
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<string>("ClassId")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("class_id");
+
+                    b.Property<string>("Content")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("content");
+
+                    b.Property<DateOnly?>("FirstDay")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("first_day");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.HasKey("SchoolId", "Id")
+                        .HasName("pk_units");
+
+                    b.HasIndex("SchoolId", "ClassId")
+                        .HasDatabaseName("ix_units_class_id");
+
+                    b.ToTable("units", (string)null);
                 });
 
             modelBuilder.Entity("Slantwise.Storage.Model.EntryRow", b =>
@@ -725,6 +1033,43 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasConstraintName("fk_floor_lessons_lessons");
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Groups.LessonGroups", b =>
+                {
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_lesson_groups_lessons");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Halls.LessonSpace", b =>
+                {
+                    b.HasOne("Slantwise.Records.Halls.SchoolHall", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "HallId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_lesson_spaces_halls");
+
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_lesson_spaces_lessons");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Halls.SchoolHall", b =>
+                {
+                    b.HasOne("Slantwise.Records.Schools.School", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_halls_schools");
+                });
+
             modelBuilder.Entity("Slantwise.Records.Lessons.Lesson", b =>
                 {
                     b.HasOne("Slantwise.Records.Schools.SchoolClass", null)
@@ -745,6 +1090,38 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasForeignKey("SchoolId", "SheetId", "SheetVersion")
                         .OnDelete(DeleteBehavior.Restrict)
                         .HasConstraintName("fk_lessons_sheet_versions");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Safety.Incident", b =>
+                {
+                    b.HasOne("Slantwise.Records.Schools.School", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_incidents_schools");
+
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_incidents_lessons");
+
+                    b.HasOne("Slantwise.Records.Tasks.MovementTask", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "TaskId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_incidents_tasks");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Safety.LessonRisk", b =>
+                {
+                    b.HasOne("Slantwise.Records.Lessons.Lesson", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "LessonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_lesson_risks_lessons");
                 });
 
             modelBuilder.Entity("Slantwise.Records.Scans.Pictures.KeptPicture", b =>
@@ -811,6 +1188,23 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasConstraintName("fk_pupils_schools");
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Schools.PupilAdaptation", b =>
+                {
+                    b.HasOne("Slantwise.Records.Schools.Pupil", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "PupilId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_adaptations_pupils");
+
+                    b.HasOne("Slantwise.Records.Tasks.MovementTask", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "TaskId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_adaptations_tasks");
+                });
+
             modelBuilder.Entity("Slantwise.Records.Schools.Restriction", b =>
                 {
                     b.HasOne("Slantwise.Records.Schools.Pupil", null)
@@ -851,6 +1245,16 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .HasConstraintName("fk_sheet_versions_sheets");
                 });
 
+            modelBuilder.Entity("Slantwise.Records.Tasks.Designs.SchoolTaskDesign", b =>
+                {
+                    b.HasOne("Slantwise.Records.Tasks.MovementTask", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "TaskId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_task_designs_tasks");
+                });
+
             modelBuilder.Entity("Slantwise.Records.Tasks.MovementTask", b =>
                 {
                     b.HasOne("Slantwise.Records.Schools.School", null)
@@ -859,6 +1263,16 @@ namespace Slantwise.Storage.Sqlite.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_tasks_schools");
+                });
+
+            modelBuilder.Entity("Slantwise.Records.Units.TeachingUnit", b =>
+                {
+                    b.HasOne("Slantwise.Records.Schools.SchoolClass", null)
+                        .WithMany()
+                        .HasForeignKey("SchoolId", "ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_units_classes");
                 });
 
             modelBuilder.Entity("Slantwise.Storage.Model.EntryRow", b =>

@@ -42,7 +42,7 @@ public sealed class TaskFileTests
     [InlineData("{\"holdS\": 5}, \"demands\"", "{\"holdS\": 0}, \"demands\"", "side.json, levels[1].dose: one dose with a number above 0 is needed here")]
     [InlineData("{\"holdS\": 5}, \"demands\"", "{\"holdS\": 5, \"distanceM\": 2}, \"demands\"", "side.json, levels[1].dose: one dose")]
     [InlineData("{\"holdS\": 5}, \"demands\"", "{\"minutes\": 5}, \"demands\"", "side.json, levels[1].dose: one dose")]
-    [InlineData("\"handWeight\"", "\"flying\"", "side.json, levels[1].demands[0]: \"flying\" is not a demand. Allowed: inversion, headWeight, roll, impact, handWeight.")]
+    [InlineData("\"handWeight\"", "\"flying\"", "side.json, levels[1].demands[0]: \"flying\" is not a demand. Allowed: inversion, headWeight, roll, impact, handWeight, spotting.")]
     [InlineData("[\"handWeight\"]", "\"handWeight\"", "side.json, levels[1].demands: a list in square brackets is needed here.")]
     [InlineData("019ba208-1f93", "x", "side.json, id: an id is needed here, a UUID in quotes.")]
     [InlineData("019ba208-1f95-7ccf-8aad-f0ce48ea4781", "019ba208-1f94-745b-9a9f-2edc0b9ca147", "side.json, levels[1].id: the id 019ba208-1f94-745b-9a9f-2edc0b9ca147 already belongs")]

@@ -1,0 +1,25 @@
+using Slantwise.Engines.Planning.Groups;
+
+namespace Slantwise.Records.Groups;
+
+/// <summary>Groups, and what was wished for them.</summary>
+public sealed record GroupPlan
+{
+    /// <summary>The groups, 1 to 30.</summary>
+    public IReadOnlyList<LessonGroup> Groups { get; init; } = [];
+
+    /// <summary>Mixed, alike, or any.</summary>
+    public GroupGoal Goal { get; init; }
+
+    /// <summary>Wishes about two pupils, at most 100. A class's next lesson starts with them.</summary>
+    public IReadOnlyList<PupilWish> Wishes { get; init; } = [];
+
+    /// <summary>Whether each group should have somebody who may support.</summary>
+    public bool NeedsSupporter { get; init; }
+
+    /// <summary>What was said of pupils. A class's next lesson starts with it.</summary>
+    public IReadOnlyList<KnownExperience> Known { get; init; } = [];
+
+    /// <summary>The seed: the same one gives the same groups. 0 to 999999.</summary>
+    public int Seed { get; init; }
+}
