@@ -21,11 +21,14 @@ public static class TaskWords
     /// <summary>What a policy rules out of a level.</summary>
     /// <param name="level">Any level.</param>
     /// <param name="policy">The school's policy.</param>
-    /// <returns>A sentence; none if the level is allowed.</returns>
+    /// <returns>A sentence, two where a hold is too long as well; none if the level is allowed.</returns>
     public static string? WhyRemoved(Level level, SafetyPolicy policy)
     {
-        var demands = PostureDemands.Of(level).Where(d => !Offer.IsAllowed(d, policy)).Select(Of).ToList();
-        return demands.Count == 0 ? null : DeskWords.Say("RemovedByPolicy", string.Join(", ", demands));
+        var removals = Offer.Removed(level, policy);
+        var demands = removals.Where(r => r.HoldCapS is null).Select(r => Of(r.Demand)).ToList();
+        List<string> said = demands.Count == 0 ? [] : [DeskWords.Say("RemovedByPolicy", string.Join(", ", demands))];
+        said.AddRange(removals.Select(r => r.HoldCapS).OfType<int>().Select(capS => DeskWords.Say("RemovedByHoldCap", capS)));
+        return said.Count == 0 ? null : string.Join(" ", said);
     }
 
     /// <summary>A demand on the body.</summary>

@@ -92,7 +92,7 @@ public static class LessonPage
         string[] shown = detail.HasDemonstration ? ["ShowLevels", "ShowCues", "ShowSet", "ShowChoice"] : [];
         var others = Items("OthersHead", new OtherLevels(record, options, words, paperWords).Sentences(detail.HasNames), "");
         var equipment = Items("EquipmentHead", Equipment.Of(record, words), PageLine.Box);
-        yield return columns.Block(3, (frame.LeftMm, Items("SafetyHead", SafetyLines.Of(record.School.Policy, words))), (right, others));
+        yield return columns.Block(3, (frame.LeftMm, Items("SafetyHead", SafetyLines.Of(record, words, options.Language))), (right, others));
         yield return shown.Length > 0
             ? columns.Block(3, (frame.LeftMm, Items("DemonstrationHead", shown.Select(k => words[k]), PageLine.Box)), (right, equipment))
             : columns.Block(3, (frame.LeftMm, equipment));

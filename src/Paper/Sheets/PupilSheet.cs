@@ -21,7 +21,7 @@ internal sealed class PupilSheet
     public PupilSheet(LessonRecord record, SheetContent content, SheetStyle style, Pupil? pupil, int spareNumber)
     {
         (_content, _style, _pupil) = (content, style, pupil);
-        var tasks = content.Tasks.Select((task, i) => (Task: task, Blocks: Blocks(task, i + 1, OfferedLevel.Of(task, record, pupil)))).ToList();
+        var tasks = content.Tasks.Select((task, i) => (Task: task, Blocks: Blocks(task, i + 1, OfferedLevel.Of(task, record, pupil), pupil is null ? "" : record.AdaptationFor(pupil.Id, task.TaskId)))).ToList();
         // A sheet of one page says nothing about pages; whether it is one shows when it is laid out without that line.
         _header = new SheetHeader(record, pupil, spareNumber, style, isPaged: tasks.Count > 1);
         _pages = LaidOut(tasks, _header);
@@ -61,9 +61,9 @@ internal sealed class PupilSheet
             (sketch, top, _) => sketch.Paragraph(frame.LeftMm, top, lines, type.LeadPt, weight: TextWeight.Bold));
     }
 
-    private IReadOnlyList<Block> Blocks(SheetTask task, int number, IReadOnlyList<OfferedLevel> offered) =>
+    private IReadOnlyList<Block> Blocks(SheetTask task, int number, IReadOnlyList<OfferedLevel> offered, string adaptation) =>
     [
-        .. new TaskHead(_content, task, number, _style.Frame, _style.Words).Blocks(),
+        .. new TaskHead(_content, task, number, adaptation, _style.Frame, _style.Words).Blocks(),
         .. new LevelCards(offered, _style).Blocks(),
         .. new CueList(task.Cues, _style).Blocks(),
         .. SetBlocks.Of(_content, task, number, offered, _style),

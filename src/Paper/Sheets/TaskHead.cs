@@ -5,8 +5,10 @@ using Slantwise.Records.Sheets;
 
 namespace Slantwise.Paper.Sheets;
 
-/// <summary>What a child sees first: the task's name, large, and what to set out to do; then the caution, if there is one.</summary>
-internal sealed class TaskHead(SheetContent content, SheetTask task, int number, PageFrame frame, PaperWords words)
+/// <summary>
+/// What a child sees first: the task's name, large, and what to set out to do; how this child does it, as if it had always been part of the task; then the caution, if there is one.
+/// </summary>
+internal sealed class TaskHead(SheetContent content, SheetTask task, int number, string adaptation, PageFrame frame, PaperWords words)
 {
     private const double SignMm = 5;
 
@@ -22,6 +24,7 @@ internal sealed class TaskHead(SheetContent content, SheetTask task, int number,
         var isLong = frame.Type.Lines(task.Name, frame.RoomMm, frame.Type.TitlePt, TextWeight.Bold).Count > 1;
         foreach (var line in Lines(task.Name, isLong ? frame.Type.LongTitlePt : frame.Type.TitlePt, Tone.Ink, TextWeight.Bold, 0.5)) yield return line;
         foreach (var line in Lines(task.Purpose, frame.Type.LeadPt, Tone.Ink, TextWeight.Regular, 1)) yield return line;
+        foreach (var line in Lines(adaptation, frame.Type.LeadPt, Tone.Ink, TextWeight.Regular, 1)) yield return line;
         foreach (var line in Caution()) yield return line;
     }
 

@@ -1,4 +1,3 @@
-using Slantwise.Records.Postures;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -39,20 +38,21 @@ public static class SheetCheck
         LevelCheck.Add(findings, label, task.Levels);
         for (var i = 0; i < task.Levels.Count; i++)
         {
-            foreach (var demand in PostureDemands.Of(task.Levels[i]).Distinct().Where(d => !Offer.IsAllowed(d, policy)))
+            foreach (var removal in Offer.Removed(task.Levels[i], policy))
             {
-                if (NotAllowedKey(demand) is { } key) findings.Add(Finding.Refused(key, label, i + 1));
+                findings.Add(removal.HoldCapS is { } capS ? Finding.Refused("LevelHeadHoldTooLong", label, i + 1, capS) : NotAllowed(removal.Demand, label, i + 1));
             }
         }
         if (predicts == PredictionKind.HoldS && task.Levels.Any(l => l.Dose.Kind != DoseKind.HoldS)) findings.Add(Finding.Flagged("SheetPredictsHoldWithoutHold", label));
     }
 
-    private static string? NotAllowedKey(BodyDemand demand) => demand switch
+    private static Finding NotAllowed(BodyDemand demand, string label, int number) => demand switch
     {
-        BodyDemand.HeadWeight => "LevelHeadWeightNotAllowed",
-        BodyDemand.Inversion => "LevelInversionNotAllowed",
-        BodyDemand.Roll => "LevelRollNotAllowed",
-        _ => null,
+        BodyDemand.HeadWeight => Finding.Refused("LevelHeadWeightNotAllowed", label, number),
+        BodyDemand.Inversion => Finding.Refused("LevelInversionNotAllowed", label, number),
+        BodyDemand.Roll => Finding.Refused("LevelRollNotAllowed", label, number),
+        BodyDemand.Spotting => Finding.Refused("LevelSpottingNotAllowed", label, number),
+        _ => throw new InvalidOperationException($"A policy rules out {demand}, and there are no words for it."),
     };
 
     // A choice names a level by its id alone, so one id in two tasks could not be told apart.

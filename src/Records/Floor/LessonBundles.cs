@@ -27,7 +27,7 @@ public static class LessonBundles
     {
         if (record.Sheet is not { } sheet) throw new InvalidOperationException("The lesson has no frozen sheet yet: choose one and open it before devices join.");
         var pupils = PupilsOf(record, kind, pupilIds);
-        var offers = pupils.ToDictionary(p => p.Id, p => (IReadOnlyList<BundleOffer>)[.. sheet.Content.Tasks.Select(task => OfferOf(record, p.Id, task))]);
+        var offers = pupils.ToDictionary(p => p.Id, p => (IReadOnlyList<BundleOffer>)[.. sheet.Content.Tasks.Select(task => OfferOf(record, kind, p.Id, task))]);
         var tasks = sheet.Content.Tasks.Select(task => task with { Levels = Shown(record, kind, task, offers.Values) }).ToList();
         var figures = new BundleFigures(tasks.SelectMany(t => t.Levels));
         return new LessonBundle
@@ -75,9 +75,11 @@ public static class LessonBundles
         };
     }
 
-    private static BundleOffer OfferOf(LessonRecord record, Guid pupilId, SheetTask task) => new(
+    // The teacher's phone shows no pupil's task as the pupil does it, so it takes no adaptation along.
+    private static BundleOffer OfferOf(LessonRecord record, FloorDeviceKind kind, Guid pupilId, SheetTask task) => new(
         task.TaskId,
-        [.. Offer.LevelsFor(task.Levels, record.School.Policy, record.Restrictions.Where(r => r.PupilId == pupilId), record.Lesson.Date).Select(l => l.Id)]);
+        [.. Offer.LevelsFor(task.Levels, record.School.Policy, record.Restrictions.Where(r => r.PupilId == pupilId), record.Lesson.Date).Select(l => l.Id)],
+        kind != FloorDeviceKind.Teacher && record.AdaptationFor(pupilId, task.TaskId) is { Length: > 0 } text ? text : null);
 
     // The board is nobody's: what the school allows anybody.
     private static IReadOnlyList<Level> Shown(LessonRecord record, FloorDeviceKind kind, SheetTask task, IEnumerable<IReadOnlyList<BundleOffer>> offers)

@@ -31,6 +31,12 @@ public sealed record LessonRecord
     /// <summary>Every entry of the lesson, superseded ones included.</summary>
     public IReadOnlyList<Entry> Entries { get; init; } = [];
 
+    /// <summary>How a pupil does a task, in pupil words.</summary>
+    /// <param name="pupilId">The pupil.</param>
+    /// <param name="taskId">The task.</param>
+    /// <returns>Empty where nothing is kept: as everybody does it.</returns>
+    public string AdaptationFor(Guid pupilId, Guid taskId) => Adaptations.FirstOrDefault(a => a.PupilId == pupilId && a.TaskId == taskId)?.Text ?? "";
+
     /// <summary>Loads a lesson's record.</summary>
     /// <param name="store">Where to load it from.</param>
     /// <param name="schoolId">The owning school.</param>

@@ -31,6 +31,7 @@ public sealed class SheetCheckTests
         { "a bell in the title", "TextHasControl" },
         { "a nameless level", "LevelNameEmpty" },
         { "head weight", "LevelHeadWeightNotAllowed" },
+        { "spotting", "LevelSpottingNotAllowed" },
         { "an unknown prediction", "SheetPredictsUnknown" },
     };
 
@@ -67,6 +68,16 @@ public sealed class SheetCheckTests
     [Fact]
     public void Of_HeadWeightOncePolicyAllowsIt_SaysNothing() =>
         Assert.Empty(SheetCheck.Of(Broke("head weight"), Cautious with { HeadWeight = PolicyChoice.Planned }));
+
+    [Fact]
+    public void Of_HeadWeightHeldTooLong_NamesTheCap()
+    {
+        var planned = Cautious with { HeadWeight = PolicyChoice.Planned, HeadHoldCapS = 1 };
+        var finding = Assert.Single(SheetCheck.Of(Broke("head weight"), planned));
+        Assert.Equal((FindingSeverity.Refused, "LevelHeadHoldTooLong"), (finding.Severity, finding.Key));
+        Assert.Contains("longer than the 1 s", finding.Sentence(System.Globalization.CultureInfo.GetCultureInfo("en-GB")), StringComparison.Ordinal);
+        Sentences.AreWhole([finding]);
+    }
 
     [Fact]
     public void Of_NoCues_IsFlaggedAndTaken()
@@ -119,6 +130,7 @@ public sealed class SheetCheckTests
             "a bell in the title" => Towers with { Title = "Ring\a" },
             "a nameless level" => WithTask(task with { Levels = [BalanceLevels[0] with { Name = "" }] }),
             "head weight" => WithTask(task with { Levels = [BalanceLevels[0] with { Demands = [BodyDemand.HeadWeight] }] }),
+            "spotting" => WithTask(task with { Levels = [BalanceLevels[0] with { Demands = [BodyDemand.Spotting] }] }),
             "an unknown prediction" => Towers with { Predicts = (PredictionKind)9 },
             _ => throw new ArgumentOutOfRangeException(nameof(how), how, "No such sheet."),
         };

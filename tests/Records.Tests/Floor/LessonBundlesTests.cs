@@ -70,6 +70,22 @@ public sealed class LessonBundlesTests
     }
 
     [Fact]
+    public void Of_AdaptationOfOnePupil_IsInTheirOfferOnPupilsDevicesAndNowhereElse()
+    {
+        const string Own = "One hand on the wall";
+        var record = Taught with { Adaptations = [new() { SchoolId = SchoolId, PupilId = Alba.Id, TaskId = Towers.Tasks[0].TaskId, Text = Own }] };
+        foreach (var (kind, ids) in ((FloorDeviceKind, Guid[])[])[(FloorDeviceKind.Pupil, [Alba.Id]), (FloorDeviceKind.Pair, [Alba.Id, Bruno.Id]), (FloorDeviceKind.Station, [])])
+        {
+            var bundle = LessonBundles.Of(record, kind, ids, English);
+            var offer = Assert.Single(bundle.Pupils.SelectMany(p => p.Offers.Select(o => (p.PupilId, o.TaskId, o.Adaptation))), o => o.Adaptation is not null);
+            Assert.Equal((Alba.Id, Towers.Tasks[0].TaskId, Own), offer);
+            Assert.Equal(2, JsonSerializer.Serialize(bundle).Split(Own).Length);
+        }
+        foreach (var (kind, ids) in ((FloorDeviceKind, Guid[])[])[(FloorDeviceKind.Pupil, [Bruno.Id]), (FloorDeviceKind.Teacher, []), (FloorDeviceKind.Board, [])])
+            Assert.DoesNotContain(Own, JsonSerializer.Serialize(LessonBundles.Of(record, kind, ids, English)), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Of_TeachersDevice_HasThePlannedPhasesAndNoOtherHas()
     {
         var record = Taught with { Lesson = Taught.Lesson with { Phases = [new(PhaseKind.Instruction, 5, "Show"), new(PhaseKind.Activity, 25, "")] } };

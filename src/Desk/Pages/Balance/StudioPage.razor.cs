@@ -6,6 +6,7 @@ using Slantwise.Engines.Mechanics.Postures;
 using Slantwise.Records.Postures;
 using Slantwise.Records.Postures.Figures;
 using Slantwise.Records.Schools;
+using Slantwise.Records.Sheets;
 using S = Slantwise.Desk.Words.StudioWords;
 
 namespace Slantwise.Desk.Pages.Balance;
@@ -44,8 +45,8 @@ public partial class StudioPage
 
     private string Description => $"{PostureNames.Of(Session.Posture.Key, CultureInfo.CurrentUICulture)}. {PostureDescription.Of(Session.Settled, CultureInfo.CurrentUICulture)}";
 
-    private bool IsNotAllowed => (Session.Posture.HasHeadWeight && Desk.School.Policy.HeadWeight == PolicyChoice.NotAllowed)
-        || (Session.Settled.IsInverted && Desk.School.Policy.Inversion == PolicyChoice.NotAllowed);
+    private bool IsNotAllowed => (Session.Posture.HasHeadWeight && !Offer.IsAllowed(BodyDemand.HeadWeight, Desk.School.Policy))
+        || (Session.Settled.IsInverted && !Offer.IsAllowed(BodyDemand.Inversion, Desk.School.Policy));
 
     private BodyDirection PlanTop => BalanceSide.Direction(Session.Settled.Body.Skeleton.Frame(SegmentKind.MiddleTrunk, Side.Middle), new(1, 0));
 

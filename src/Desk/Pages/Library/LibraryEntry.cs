@@ -1,3 +1,5 @@
+using Slantwise.Records.Schools;
+using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks.Designs;
 using DesignWords = Slantwise.Records.Tasks.Designs.TaskWords;
 
@@ -14,4 +16,9 @@ public sealed record LibraryEntry(string Key, TaskDesign Design, DesignWords Wor
 
     /// <summary>The picture that stands for it: that of the level in the middle of those that have one.</summary>
     public string? Posture => Design.Levels.Select(l => l.Posture).OfType<string>().ToList() is { Count: > 0 } shown ? shown[shown.Count / 2] : null;
+
+    /// <summary>The places, from 0, of the levels that a policy leaves.</summary>
+    /// <param name="policy">The school's policy.</param>
+    public IReadOnlyList<int> LeftBy(SafetyPolicy policy) =>
+        [.. Enumerable.Range(0, Design.Levels.Count).Where(i => Offer.Removed(Design.Levels[i].Named(""), policy).Count == 0)];
 }

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
 using Slantwise.Records.Schools;
-using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks.Designs;
 using Slantwise.Records.Words;
 
@@ -48,7 +47,7 @@ public sealed record LibraryFilter(
         return (Pattern is null || entry.Design.Pattern == Pattern)
             && (Need is null || LibraryNeeds.Of(entry) == Need)
             && !needs.Intersect(Without).Any()
-            && (!IsByPolicy || needs.All(d => Offer.IsAllowed(d, policy)))
+            && (!IsByPolicy || entry.LeftBy(policy).Count == entry.Design.Levels.Count)
             && (!HasFigure || entry.Posture is not null)
             && HasWords(entry, language);
     }

@@ -1,4 +1,4 @@
-import type { BundleLevel, BundlePupil, BundleTask, Entry, EntryFact, LessonBundle } from "../contracts";
+import type { BundleLevel, BundleOffer, BundlePupil, BundleTask, Entry, EntryFact, LessonBundle } from "../contracts";
 import { current } from "./log";
 
 export type FactOf<K extends EntryFact["kind"]> = Extract<EntryFact, { kind: K }>;
@@ -45,6 +45,8 @@ export interface TaskSheet {
   readonly task: BundleTask;
   /** In the order to show them. */
   readonly levels: readonly OfferedLevel[];
+  /** How this pupil does the task; none where as everybody does. */
+  readonly adaptation?: string;
   /** All sets of the task, touched or not. */
   readonly sets: readonly SetSheet[];
   readonly step: Step;
@@ -73,11 +75,12 @@ export function pupilSheet(bundle: LessonBundle, pupilId: string, log: readonly 
   const own = holding(log, pupilId);
   const tasks: TaskSheet[] = [];
   for (const task of bundle.tasks) {
-    const levels = offered(task, pupil);
+    const offer = pupil.offers.find((o) => o.taskId === task.taskId);
+    const levels = offered(task, offer);
     if (levels.length === 0) continue;
     const sets = setsOf(bundle, task, levels, own);
     const has = (setNumber: number, pass: Pass) => passed.has(passKey(pupilId, task.taskId, setNumber, pass));
-    tasks.push({ task, levels, sets, step: stepOf(bundle, task, sets, has) });
+    tasks.push({ task, levels, ...(offer?.adaptation && { adaptation: offer.adaptation }), sets, step: stepOf(bundle, task, sets, has) });
   }
   const isOpen = (taskId: string | undefined) => tasks.some((t) => t.task.taskId === taskId && isInSet(t));
   const open = [...own].reverse().find((e) => isOpen(e.taskId))?.taskId;
@@ -121,8 +124,8 @@ function isPupils(fact: EntryFact): boolean {
   return fact.kind === "choice" || fact.kind === "prediction" || fact.kind === "trial" || fact.kind === "cueTick" || fact.kind === "decision";
 }
 
-function offered(task: BundleTask, pupil: BundlePupil): OfferedLevel[] {
-  const ids = pupil.offers.find((o) => o.taskId === task.taskId)?.levelIds ?? [];
+function offered(task: BundleTask, offer: BundleOffer | undefined): OfferedLevel[] {
+  const ids = offer?.levelIds ?? [];
   const levels = ids.map((id) => task.levels.find((l) => l.levelId === id)).filter((l) => l !== undefined);
   return levels.map((level, i) => ({ number: i + 1, level }));
 }

@@ -48,6 +48,7 @@ export function LevelPage({ view, sheet, step }: LevelPageProps) {
         </>
       }
     >
+      {sheet.adaptation && <p>{sheet.adaptation}</p>}
       {task.caution && <Banner kind="caution">{task.caution}</Banner>}
       {before?.decision && <p class="muted">{tell(isPartner, "PupilSaid", name, before.setNumber, nextWords(before.decision.next))}</p>}
       <Choice

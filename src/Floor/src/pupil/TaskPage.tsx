@@ -24,6 +24,7 @@ export function TaskPage({ view }: { readonly view: PupilView }) {
               <span class="words">
                 <strong>{t.task.name}</strong>
                 {t.task.purpose && <span>{t.task.purpose}</span>}
+                {t.adaptation && <span>{t.adaptation}</span>}
                 <span class="muted">{stateWords(view, t)}</span>
               </span>
             </button>

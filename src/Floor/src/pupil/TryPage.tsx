@@ -36,6 +36,7 @@ export function TryPage({ view, sheet, step }: TryPageProps) {
     ]);
   const tries = (
     <>
+      {sheet.adaptation && <p>{sheet.adaptation}</p>}
       {task.caution && trials.length === 0 && <Banner kind="caution">{task.caution}</Banner>}
       <Tries trials={trials} count={bundle.trialCount} now={step.trialNumber} />
     </>
