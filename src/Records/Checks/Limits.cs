@@ -65,4 +65,16 @@ public static class Limits
 
     /// <summary>A block of a lesson, in minutes, at most.</summary>
     public const int PhaseMin = 180;
+
+    /// <summary>The longest hold with weight on the head that a policy may set, in seconds.</summary>
+    public const int HeadHoldCapS = 60;
+
+    /// <summary>Days of a step of a return, at most.</summary>
+    public const int ReturnDayCount = 365;
+
+    /// <summary>Characters in what a school does in an emergency, at most.</summary>
+    public const int EmergencyNotesLength = 1000;
+
+    /// <summary>Characters in how a pupil does a task, at most.</summary>
+    public const int AdaptationLength = 120;
 }

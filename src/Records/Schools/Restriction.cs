@@ -27,4 +27,9 @@ public sealed record Restriction
     /// <summary>Whether it holds on the given day.</summary>
     /// <param name="day">The day of the lesson, in the school's calendar.</param>
     public bool HoldsOn(DateOnly day) => !(day < Since) && (IsLiftedByHand || !(day > Until));
+
+    /// <summary>The restriction once it is lifted: it ends the day before, so that earlier lessons are read as they were taught.</summary>
+    /// <param name="day">The first day without it.</param>
+    /// <returns>None where it would never have held.</returns>
+    public Restriction? LiftedOn(DateOnly day) => Since >= day ? null : this with { Until = day.AddDays(-1), IsLiftedByHand = false };
 }

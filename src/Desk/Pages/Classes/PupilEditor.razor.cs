@@ -4,16 +4,13 @@ using static Slantwise.Desk.Words.DeskWords;
 
 namespace Slantwise.Desk.Pages.Classes;
 
-/// <summary>One pupil's code, name and restrictions; leaving the class; erasing.</summary>
+/// <summary>One pupil's code and name; restrictions and how tasks are done are parts of their own; leaving the class; erasing.</summary>
 public partial class PupilEditor
 {
     private string _code = "";
     private string _name = "";
     private string? _nameFinding;
     private string? _nameSaved;
-    private BodyDemand _without = BodyDemand.Inversion;
-    private DateOnly? _until;
-    private string? _restrictionFinding;
     private string? _erasing;
     private string? _failure;
 
@@ -44,24 +41,6 @@ public partial class PupilEditor
             ?? await DoAsync(() => Desk.Store.SaveRosterAsync(Desk.SchoolId, new() { Pupils = [changed] }));
         if (_nameFinding is null) _nameSaved = Say("Saved");
     }
-
-    private async Task AddAsync()
-    {
-        if (_until < Desk.Today)
-        {
-            _restrictionFinding = Say("UntilPast");
-            return;
-        }
-        var restriction = new Restriction
-        {
-            SchoolId = Desk.SchoolId, Id = Desk.NewId(), PupilId = Pupil.Id, Without = _without, Until = _until,
-        };
-        _restrictionFinding = await DoAsync(() => Desk.Store.SaveRestrictionAsync(restriction));
-        if (_restrictionFinding is null) _until = null;
-    }
-
-    private async Task LiftAsync(Restriction restriction) =>
-        _failure = await DoAsync(() => Desk.Store.RemoveRestrictionAsync(Desk.SchoolId, restriction.Id));
 
     private async Task LeaveAsync()
     {
