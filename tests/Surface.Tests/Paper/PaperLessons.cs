@@ -76,6 +76,11 @@ internal static class PaperLessons
         ],
     };
 
+    public static LessonRecord WithAdaptation(this LessonRecord record, Pupil pupil, SheetTask task, string text) => record with
+    {
+        Adaptations = [.. record.Adaptations, new PupilAdaptation { SchoolId = SchoolId, PupilId = pupil.Id, TaskId = task.TaskId, Text = text }],
+    };
+
     public static Pupil Pupil(int number, string? name) =>
         new() { SchoolId = SchoolId, Id = Id(1000 + number), Code = $"5B-{number + 1:00}", DisplayName = name };
 

@@ -1,6 +1,10 @@
 using System.Globalization;
 using Slantwise.Engines.Drawing;
 using Slantwise.Paper;
+using Slantwise.Paper.Cards;
+using Slantwise.Paper.LessonPages;
+using Slantwise.Paper.Posters;
+using Slantwise.Records.Lessons;
 using Slantwise.Records.Scans;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
@@ -104,6 +108,43 @@ public class TaskSheetPagesTests
         var page = Assert.Single(PaperLessons.Pages(record.WithRestriction(record.Pupils[0], BodyDemand.Impact), A4));
         Assert.Contains("How will you do it?", page.Words());
         Assert.Empty(Numbers(page));
+    }
+
+    [Theory]
+    [InlineData("usual")]
+    [InlineData("large")]
+    [InlineData("two up")]
+    public void Of_AdaptationOfOnePupil_IsInTheirTaskLikeItsPurposeAndOnNobodyElses(string look)
+    {
+        var options = A4 with { IsLargePrint = look == "large", IsTwoUp = look == "two up", SpareCount = 1 };
+        var plain = PaperLessons.Of(3, PaperLessons.OneFoot, PaperLessons.Throw);
+        var record = plain.WithAdaptation(plain.Pupils[1], PaperLessons.Throw, "Sitting, over the shoulder");
+        var texts = PaperLessons.Pages(record, options).SelectMany(p => p.Shapes.OfType<Text>()).ToList();
+        var own = Assert.Single(texts, t => t.Content.Contains("over the shoulder", StringComparison.Ordinal));
+        Assert.Equal("Sitting, over the shoulder", own.Content);
+
+        // By the look of the purpose above it, and right after it.
+        var at = texts.IndexOf(own);
+        var above = texts[at - 1];
+        Assert.EndsWith(above.Content, PaperLessons.Throw.Purpose, StringComparison.Ordinal);
+        Assert.Equal((above.XMm, above.SizePt, above.Weight, above.Tone), (own.XMm, own.SizePt, own.Weight, own.Tone));
+        // Nothing else is said that is not said without it: no label, no sign.
+        Assert.Equal(
+            PaperLessons.Pages(plain, options).SelectMany(p => p.Words()).Append(own.Content).Order(StringComparer.Ordinal),
+            texts.Select(t => t.Content).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Of_AdaptationOfOnePupil_IsOnNothingThatOthersSee()
+    {
+        var plain = PaperLessons.Of(3, PaperLessons.OneFoot, PaperLessons.Throw);
+        var record = plain.WithAdaptation(plain.Pupils[1], PaperLessons.Throw, "Sitting, over the shoulder");
+        foreach (var pages in (Func<LessonRecord, IReadOnlyList<Scene>>[])
+        [
+            r => ClassSheetPages.Of(r, A4), r => StationCardPages.Of(r, A4), r => CueCardPages.Of(r, A4), r => PosterPages.Of(r, A4),
+            r => [.. ObservationPages.Of(r, A4).Select(p => p.Scene)], r => [LessonPage.Of(r, null, A4)],
+        ])
+            Assert.Equal(pages(plain).Select(p => p.Listing()), pages(record).Select(p => p.Listing()));
     }
 
     [Fact]

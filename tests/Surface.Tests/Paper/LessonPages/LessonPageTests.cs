@@ -4,6 +4,7 @@ using Slantwise.Paper.LessonPages;
 using Slantwise.Records.Entries;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
+using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
 using Slantwise.Surface.Tests.Paper.Cards;
 using Snapshooter.Xunit3;
@@ -124,8 +125,22 @@ public class LessonPageTests
     {
         var record = PaperLessons.Of(1, PaperLessons.Tripod);
         var page = LessonPage.Of(record, null, CardLessons.English);
-        Assert.Contains("Not allowed here: weight on the head.", page.Words());
+        Assert.Contains("Notallowedhere:weightonthehead,securingapartner.", page.Run());
         Assert.DoesNotContain("Threepointswiththehead", page.Run());
+        Assert.DoesNotContain("Weightontheheadonlywhere", page.Run());
+    }
+
+    [Fact]
+    public void Of_HeadWeightPlanned_SaysTheConditionsAndTheCapWhereTheSheetHasIt()
+    {
+        var policy = new SafetyPolicy { HeadWeight = PolicyChoice.Planned, HeadConditions = [SafetyCondition.MatsAround], HeadHoldCapS = 4 };
+        string RunOf(params SheetTask[] tasks)
+        {
+            var record = PaperLessons.Of(1, tasks);
+            return LessonPage.Of(record with { School = record.School with { Policy = policy } }, null, CardLessons.English).Run();
+        }
+        Assert.Contains("Weightontheheadonlywherematslieunderandaround.Holdsofatmost4s.", RunOf(PaperLessons.Tripod));
+        Assert.DoesNotContain("Weightonthehead", RunOf(PaperLessons.OneFoot));
     }
 
     [Fact]
