@@ -9,6 +9,8 @@ namespace Slantwise.Paper.Sheets;
 /// <summary>Makes the pages of one lesson's sheets, a pupil at a time.</summary>
 internal sealed class PupilSheets(LessonRecord record, SheetContent content, PaperOptions options)
 {
+    private const double SmallerFraction = 0.75;
+
     private readonly FormCoder _coder = new(record);
     private readonly SheetStyle _style = Roomiest(record, content, options);
 
@@ -19,10 +21,19 @@ internal sealed class PupilSheets(LessonRecord record, SheetContent content, Pap
     /// <param name="number">Its number among those printed for the lesson, from 1.</param>
     public IReadOnlyList<PrintedPage> Spare(int number) => Pages(null, number);
 
-    // The same style for everybody, whatever one pupil is offered: the first in which the class's sheet takes fewest pages.
-    private static SheetStyle Roomiest(LessonRecord record, SheetContent content, PaperOptions options) => SheetStyle.Of(options)
-        .Select(style => (Style: style, Count: new PupilSheet(record, content, style, null, 1).PageCount))
-        .Aggregate((a, b) => b.Count < a.Count ? b : a).Style;
+    // The same style for everybody, whatever one pupil is offered: the first in which the class's sheet takes fewest pages, and of those in which it takes as many
+    // the first in which a task done in a way of one's own takes fewest, so that nobody is singled out by a page more.
+    private static SheetStyle Roomiest(LessonRecord record, SheetContent content, PaperOptions options)
+    {
+        var adapted = record.Pupils.Where(p => record.Adaptations.Any(a => a.PupilId == p.Id)).ToList();
+        int Count(SheetStyle style, Pupil? pupil) => new PupilSheet(record, content, style, pupil, 1).PageCount;
+        IReadOnlyList<SheetStyle> styles = SheetStyle.Of(options);
+        // Smaller figures for the whole class are better than one sheet that is longer than the others.
+        if (adapted.Count > 0) styles = [.. styles, styles[^1] with { FigureMm = styles[^1].FigureMm * SmallerFraction }];
+        return styles
+            .Select(style => (Style: style, Count: (Class: Count(style, null), Adapted: adapted.Select(p => Count(style, p)).DefaultIfEmpty().Max())))
+            .Aggregate((a, b) => b.Count.CompareTo(a.Count) < 0 ? b : a).Style;
+    }
 
     private List<PrintedPage> Pages(Pupil? pupil, long tag)
     {
