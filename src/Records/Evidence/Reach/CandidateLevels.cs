@@ -26,7 +26,7 @@ public static class CandidateLevels
     /// <param name="ofTask">All levels of the task as it is kept.</param>
     /// <returns>
     /// First the task's own levels that are not on the sheet, in their order; then each form (name, posture) with up to five
-    /// doses below the largest it has and two above. None that is on the sheet already. Ids are made from what the level is, so asking twice gives the same.
+    /// doses below the largest it has and two above. None that is on the sheet already. A form asks for all that any of its levels asks for. Ids are made from what the level is, so asking twice gives the same.
     /// </returns>
     public static IReadOnlyList<CandidateLevel> Of(Guid taskId, IReadOnlyList<Level> onSheet, IReadOnlyList<Level> ofTask)
     {
@@ -34,7 +34,7 @@ public static class CandidateLevels
         var all = onSheet.Concat(own).ToList();
         var forms = all.GroupBy(l => (l.Name, l.Posture, l.Dose.Kind)).ToList();
         var other = forms.SelectMany(form => Nearest(form.Key.Kind, [.. form.Select(l => l.Dose.Amount)])
-            .Select(amount => new CandidateLevel(taskId, With(form.First(), amount), form.First().Id)));
+            .Select(amount => new CandidateLevel(taskId, With(form.First(), amount) with { Demands = [.. form.SelectMany(l => l.Demands).Distinct().Order()] }, form.First().Id)));
         return [.. own.Select(l => new CandidateLevel(taskId, l, l.Id)), .. other];
     }
 

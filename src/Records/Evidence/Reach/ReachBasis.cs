@@ -40,7 +40,7 @@ public sealed class ReachBasis
     /// <summary>Whether a sheet's tasks and levels are all among those it was worked out for.</summary>
     /// <param name="sheet">As it would be printed now.</param>
     public bool Covers(SheetContent sheet) => sheet.Tasks.All(task => _tasks.FirstOrDefault(t => t.TaskId == task.TaskId) is { } whole
-        && task.Levels.All(level => whole.Levels.Any(l => l.Id == level.Id && l.Dose == level.Dose && l.Name == level.Name && l.Posture == level.Posture)));
+        && task.Levels.All(level => whole.Levels.Any(l => l.Id == level.Id && l.Dose == level.Dose && l.Name == level.Name && l.Posture == level.Posture && l.Demands.ToHashSet().SetEquals(level.Demands))));
 
     /// <summary>The reach of a sheet that is covered.</summary>
     /// <param name="sheet">As it would be printed now.</param>
