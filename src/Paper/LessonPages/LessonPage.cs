@@ -6,76 +6,97 @@ using Slantwise.Records.Lessons;
 
 namespace Slantwise.Paper.LessonPages;
 
-/// <summary>A lesson on one page for whoever teaches it.</summary>
+/// <summary>A lesson on paper for whoever teaches it.</summary>
 public static class LessonPage
 {
     private const double RuleEveryMm = 8;
     private const double NotesStretchMm = 400;
 
-    /// <summary>The page; always one.</summary>
+    private const int MostPageCount = 2;
+
+    // What may go so that a lesson stays on one page: it is all said still, with less room to write.
+    private static readonly string[] Tighter = ["CutSomeNotes"];
+
+    /// <summary>The page; a second one where there is much to say.</summary>
     /// <param name="record">The lesson, with its frozen sheet.</param>
-    /// <param name="before">The class's last lesson with results before this one; none where there is none.</param>
+    /// <param name="plans">What is known around it: other plans, and the class's last lesson with results.</param>
     /// <param name="options">Paper, language, and whether those with other levels are named.</param>
     /// <returns>
-    /// What has no room is left out in one order, the least needed in the hall first, and the page says what was left out. Cautions never are.
-    /// How many pupils have other levels is said, never why.
+    /// One page or two. What has no room on two is left out in one order, the least needed in the hall first, and the page says what was left out.
+    /// Cautions never are. How many pupils have other levels is said, never why.
     /// </returns>
     /// <exception cref="ArgumentException">The lesson has no frozen sheet, or its sheet has no task; cautions longer than a sheet may hold.</exception>
-    public static Scene Of(LessonRecord record, LessonRecord? before, PaperOptions options)
+    public static IReadOnlyList<Scene> Of(LessonRecord record, LessonPlans plans, PaperOptions options)
     {
         if (record.Sheet is not { Content.Tasks.Count: > 0 })
             throw new ArgumentException("A lesson page is printed from a lesson's frozen sheet with at least one task; this lesson has none.", nameof(record));
         var words = new CardWords(options.Language);
-        var page = Fitted(record, before, options, options.HasWideSpacing)
-            // Wider spacing goes last of all, where nothing else makes it one page.
-            ?? Fitted(record, before, options with { HasWideSpacing = false }, options.HasWideSpacing)
-            ?? throw new ArgumentException("A lesson's cautions are too long for one page: a sheet holds at most three tasks, and a caution at most 300 characters.", nameof(record));
-        var scene = page with { Description = words.Of("LessonDescription", record.Class.Name, new PaperWords(options.Language).Date(record.Lesson.Date)) };
-        return options.IsCream ? Cream.Of(new PrintedPage(scene, [])).Scene : scene;
+        var pages = Fitted(record, plans, options, options.HasWideSpacing)
+            // Wider spacing goes last of all, where nothing else makes it fit.
+            ?? Fitted(record, plans, options with { HasWideSpacing = false }, options.HasWideSpacing)
+            ?? throw new ArgumentException("A lesson's cautions are too long for two pages: a sheet holds at most three tasks, and a caution at most 300 characters.", nameof(record));
+        return [.. pages.Select(page =>
+        {
+            var scene = page with { Description = words.Of("LessonDescription", record.Class.Name, new PaperWords(options.Language).Date(record.Lesson.Date)) };
+            return options.IsCream ? Cream.Of(new PrintedPage(scene, [])).Scene : scene;
+        })];
     }
 
-    // None where even the least takes more than a page.
-    private static Scene? Fitted(LessonRecord record, LessonRecord? before, PaperOptions options, bool isWideAsked)
+    // None where even the least takes more than two pages.
+    private static IReadOnlyList<Scene>? Fitted(LessonRecord record, LessonPlans plans, PaperOptions options, bool isWideAsked)
     {
         var frame = PageFrame.Of(options.Size) with { Type = TypeScale.Of(options with { IsLargePrint = false, IsTwoUp = false }) };
         var (words, paperWords) = (new CardWords(options.Language), new PaperWords(options.Language));
-        var head = new ClassHead(record, frame, paperWords, isPaged: false);
-        var top = frame.TopMm + head.HeightMm;
-        var asking = new Asking(record, before, options.Language, words, paperWords);
+        var asking = new Asking(record, plans.Before, options.Language, words, paperWords);
         IReadOnlyList<string> always = isWideAsked && !options.HasWideSpacing ? ["CutSpacing"] : [];
 
+        var single = new ClassHead(record, frame, paperWords, isPaged: false);
+        foreach (var cuts in (string[][])[[], Tighter])
+            if (Pages(cuts, single) is [var only]) return Drawn([only], single);
+        var paged = new ClassHead(record, frame, paperWords, isPaged: true);
+        var kept = Fewest(paged);
+        return Pages(kept, paged) is { Count: <= MostPageCount } placed ? Drawn(placed, paged) : null;
+
         // The least needed goes first until the rest fits; then comes back what still has room, the most needed first.
-        List<string> cuts = [];
-        // Of what there is nothing of, nothing can be left out; what stands beside something taller may be worth it once that is gone.
-        for (var count = -1; count < cuts.Count && Pages(cuts).Count > 1;)
+        List<string> Fewest(ClassHead head)
         {
-            count = cuts.Count;
-            foreach (var cut in LessonDetail.AllCuts.Where(c => !cuts.Contains(c)).ToList())
+            List<string> cuts = [];
+            // Of what there is nothing of, nothing can be left out; what stands beside something taller may be worth it once that is gone.
+            for (var count = -1; count < cuts.Count && Pages(cuts, head).Count > MostPageCount;)
             {
-                if (HeightMm([.. cuts, cut]) < HeightMm(cuts)) cuts.Add(cut);
-                if (Pages(cuts).Count == 1) break;
+                count = cuts.Count;
+                foreach (var cut in LessonDetail.AllCuts.Where(c => !cuts.Contains(c)).ToList())
+                {
+                    if (HeightMm([.. cuts, cut]) < HeightMm(cuts)) cuts.Add(cut);
+                    if (Pages(cuts, head).Count <= MostPageCount) break;
+                }
             }
+            foreach (var cut in cuts.AsEnumerable().Reverse().ToList())
+            {
+                List<string> fewer = [.. cuts.Where(c => c != cut)];
+                if (Pages(fewer, head).Count <= MostPageCount) cuts = fewer;
+            }
+            return cuts;
         }
-        foreach (var cut in cuts.AsEnumerable().Reverse().ToList())
+
+        IReadOnlyList<Scene> Drawn(IReadOnlyList<IReadOnlyList<Placed>> placed, ClassHead head) => [.. placed.Select((page, i) =>
         {
-            List<string> fewer = [.. cuts.Where(c => c != cut)];
-            if (Pages(fewer).Count == 1) cuts = fewer;
-        }
-        if (Pages(cuts) is not [var placed]) return null;
-        var sketch = new Sketch(frame.Type);
-        head.DrawOn(sketch, 1, 1);
-        foreach (var block in placed) block.DrawOn(sketch);
-        return new Scene(frame.WidthMm, frame.HeightMm, sketch.Shapes, "");
+            var sketch = new Sketch(frame.Type);
+            head.DrawOn(sketch, i + 1, placed.Count);
+            foreach (var block in page) block.DrawOn(sketch);
+            return new Scene(frame.WidthMm, frame.HeightMm, sketch.Shapes, "");
+        })];
 
         double HeightMm(IReadOnlyList<string> without) => Blocks(LessonDetail.Without(without), []).Sum(b => b.LeastMm + b.GapMm);
 
-        IReadOnlyList<IReadOnlyList<Placed>> Pages(IReadOnlyList<string> without) => Column.Pages(
-            Blocks(LessonDetail.Without(without), [.. always, .. LessonDetail.Named(without)]), new Block(0, (_, _, _) => { }), top, frame.BottomMm);
+        IReadOnlyList<IReadOnlyList<Placed>> Pages(IReadOnlyList<string> without, ClassHead head) => Column.Pages(
+            Blocks(LessonDetail.Without(without), [.. always, .. LessonDetail.Named(without)]), new Block(0, (_, _, _) => { }), frame.TopMm + head.HeightMm, frame.BottomMm);
 
         IReadOnlyList<Block> Blocks(LessonDetail detail, IReadOnlyList<string> cuts) =>
         [
             .. new TimeLine(record.Lesson.Phases, frame, words).Blocks(detail),
             .. record.Sheet!.Content.Tasks.SelectMany((task, i) => new TaskBrief(task, i + 1, record, frame, paperWords).Blocks(detail)),
+            .. PlanBlocks.Of(record, plans, options, frame, detail),
             .. Pairs(record, options, frame, words, paperWords, asking, detail),
             .. Notes(frame, words, detail),
             .. Cut(frame, words, cuts),
