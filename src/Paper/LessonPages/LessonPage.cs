@@ -47,7 +47,7 @@ public static class LessonPage
     {
         var frame = PageFrame.Of(options.Size) with { Type = TypeScale.Of(options with { IsLargePrint = false, IsTwoUp = false }) };
         var (words, paperWords) = (new CardWords(options.Language), new PaperWords(options.Language));
-        var asking = new Asking(record, plans.Before, options.Language, words, paperWords);
+        var asking = new Asking(record, plans, options.Language, words);
         IReadOnlyList<string> always = isWideAsked && !options.HasWideSpacing ? ["CutSpacing"] : [];
 
         var single = new ClassHead(record, frame, paperWords, isPaged: false);
@@ -94,8 +94,9 @@ public static class LessonPage
 
         IReadOnlyList<Block> Blocks(LessonDetail detail, IReadOnlyList<string> cuts) =>
         [
+            .. Aims(record, frame, words, detail),
             .. new TimeLine(record.Lesson.Phases, frame, words).Blocks(detail),
-            .. record.Sheet!.Content.Tasks.SelectMany((task, i) => new TaskBrief(task, i + 1, record, frame, paperWords).Blocks(detail)),
+            .. record.Sheet!.Content.Tasks.SelectMany((task, i) => new TaskBrief(task, i + 1, record, frame, paperWords, asking.Errors(task)).Blocks(detail)),
             .. PlanBlocks.Of(record, plans, options, frame, detail),
             .. Pairs(record, options, frame, words, paperWords, asking, detail),
             .. Notes(frame, words, detail),
@@ -110,12 +111,14 @@ public static class LessonPage
         var (half, right) = (columns.HalfMm, frame.LeftMm + columns.HalfMm + PageColumns.GutterMm);
         IReadOnlyList<PageLine> Items(string heading, IEnumerable<string> items, string mark = "–") => [columns.Heading(words[heading]), .. items.SelectMany(i => columns.Lines(i, half, mark))];
 
-        string[] shown = detail.HasDemonstration ? ["ShowLevels", "ShowCues", "ShowSet", "ShowChoice"] : [];
+        // The teacher's own steps; else what every demonstration of a sheet needs.
+        IReadOnlyList<string> steps = record.Lesson.Demonstration is { Count: > 0 } own ? own : [words["ShowLevels"], words["ShowCues"], words["ShowSet"], words["ShowChoice"]];
+        if (!detail.HasDemonstration) steps = [];
         var others = Items("OthersHead", new OtherLevels(record, options, words, paperWords).Sentences(detail.HasNames), "");
         var equipment = Items("EquipmentHead", Equipment.Of(record, words), PageLine.Box);
         yield return columns.Block(3, (frame.LeftMm, Items("SafetyHead", SafetyLines.Of(record.School.Policy, words))), (right, others));
-        yield return shown.Length > 0
-            ? columns.Block(3, (frame.LeftMm, Items("DemonstrationHead", shown.Select(k => words[k]), PageLine.Box)), (right, equipment))
+        yield return steps.Count > 0
+            ? columns.Block(3, (frame.LeftMm, Items("DemonstrationHead", steps, PageLine.Box)), (right, equipment))
             : columns.Block(3, (frame.LeftMm, equipment));
 
         List<PageLine> questions = [];
@@ -128,11 +131,35 @@ public static class LessonPage
                 questions.AddRange(topic.SelectMany(q => columns.Lines(q.Question, half, "–")));
             }
         }
-        List<PageLine> debrief = [];
-        if (detail.HasDebrief) debrief = [.. Items("DebriefHead", asking.Debrief())];
-        if (detail is { HasDebrief: true, HasPatterns: true }) debrief.AddRange(asking.Patterns().SelectMany(p => columns.Lines(p, half, tone: Tone.Muted)));
+        var debrief = detail.HasDebrief ? Debrief(columns, words, paperWords, asking, options, detail).ToList() : [];
         if (questions.Count > 0 && debrief.Count > 0) yield return columns.Block(3, (frame.LeftMm, questions), (right, debrief));
         else if (questions.Count + debrief.Count > 0) yield return columns.Block(3, (frame.LeftMm, questions.Count > 0 ? questions : debrief));
+    }
+
+    private static IEnumerable<Block> Aims(LessonRecord record, PageFrame frame, CardWords words, LessonDetail detail)
+    {
+        if (!detail.HasAims || record.Lesson.Aims.Count == 0) yield break;
+        var columns = new PageColumns(frame);
+        yield return columns.Block(2.5, (frame.LeftMm, [columns.Heading(words["AimsHead"]), .. record.Lesson.Aims.SelectMany(a => columns.Lines(a, frame.RoomMm, "–"))]));
+    }
+
+    private static IEnumerable<PageLine> Debrief(PageColumns columns, CardWords words, PaperWords paperWords, Asking asking, PaperOptions options, LessonDetail detail)
+    {
+        yield return columns.Heading(words["DebriefHead"]);
+        if (detail.HasPatterns && asking.Debrief is { LastDay: { } day, Items: { Count: > 0 } items })
+        {
+            yield return new PageLine(words.Of("LastTime", paperWords.Date(day))) { Tone = Tone.Muted };
+            foreach (var item in items)
+            {
+                foreach (var line in columns.Lines(item.Reason(options.Language), columns.HalfMm, tone: Tone.Muted)) yield return line;
+                foreach (var line in columns.Lines(item.Question(options.Language), columns.HalfMm, "–")) yield return line;
+            }
+        }
+        else if (detail.HasPatterns && asking.Debrief is { HasTooLittle: true, LastDay: { } last })
+        {
+            foreach (var line in columns.Lines(words.Of("LastTimeTooLittle", paperWords.Date(last)), columns.HalfMm, tone: Tone.Muted)) yield return line;
+        }
+        foreach (var line in asking.OpenQuestions(detail.HasPatterns).SelectMany(q => columns.Lines(q, columns.HalfMm, "–"))) yield return line;
     }
 
     private static IEnumerable<Block> Notes(PageFrame frame, CardWords words, LessonDetail detail)

@@ -1,7 +1,11 @@
+using System.Globalization;
+using Slantwise.Records.Evidence.Reviews;
 using Slantwise.Records.Groups;
 using Slantwise.Records.Halls;
 using Slantwise.Records.Safety;
+using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks.Designs;
+using Slantwise.Records.Tasks.Files;
 
 namespace Slantwise.Records.Lessons;
 
@@ -11,7 +15,7 @@ public sealed record LessonPlans
     /// <summary>Nothing planned and nothing known from before.</summary>
     public static LessonPlans None { get; } = new();
 
-    /// <summary>The class's last lesson with results before this one; none where there is none.</summary>
+    /// <summary>The class's last lesson with results before this one, if it can be one with the same tasks; none where there is none.</summary>
     public LessonRecord? Before { get; init; }
 
     /// <summary>The designs of the school's own tasks, by task id; the library's come with the program.</summary>
@@ -32,14 +36,15 @@ public sealed record LessonPlans
     /// <summary>Loads what is known around a lesson.</summary>
     /// <param name="store">Where to load it from.</param>
     /// <param name="record">The lesson.</param>
+    /// <param name="content">What is worked on in it, where its sheet is not frozen yet; none for the frozen one.</param>
     /// <param name="cancel">Stops the loading.</param>
-    public static async Task<LessonPlans> LoadAsync(IStore store, LessonRecord record, CancellationToken cancel = default)
+    public static async Task<LessonPlans> LoadAsync(IStore store, LessonRecord record, SheetContent? content = null, CancellationToken cancel = default)
     {
         var (schoolId, lesson) = (record.School.Id, record.Lesson);
         var space = await store.FindLessonSpaceAsync(schoolId, lesson.Id, cancel);
         return new LessonPlans
         {
-            Before = await BeforeAsync(store, record, cancel),
+            Before = await BeforeAsync(store, record, content ?? record.Sheet?.Content, cancel),
             OwnDesigns = [.. (await store.ListTaskDesignsAsync(schoolId, cancel)).Select(d => d.Design)],
             Space = space,
             Hall = space is null ? null : (await store.ListHallsAsync(schoolId, cancel)).FirstOrDefault(h => h.Id == space.HallId),
@@ -48,11 +53,31 @@ public sealed record LessonPlans
         };
     }
 
-    private static async Task<LessonRecord?> BeforeAsync(IStore store, LessonRecord record, CancellationToken cancel)
+    /// <summary>The words of a task's design: the school's own, else the library's.</summary>
+    /// <param name="taskId">The task.</param>
+    /// <param name="language">The language wanted; English, then any, where the design lacks it.</param>
+    /// <returns>None for a task without a design.</returns>
+    public TaskWords? WordsOf(Guid taskId, CultureInfo language)
+    {
+        var design = OwnDesigns.FirstOrDefault(d => d.Id == taskId) ?? TaskLibrary.Designs.FirstOrDefault(d => d.Id == taskId);
+        return design?.Words.GetValueOrDefault(language.TwoLetterISOLanguageName) ?? design?.Words.GetValueOrDefault("en") ?? design?.Words.Values.FirstOrDefault();
+    }
+
+    // The last lesson with results in which one of these tasks was practised; where there is none, the last one with results.
+    private static async Task<LessonRecord?> BeforeAsync(IStore store, LessonRecord record, SheetContent? content, CancellationToken cancel)
     {
         var (schoolId, lesson) = (record.School.Id, record.Lesson);
         var written = (await store.ListLessonStampsAsync(schoolId, lesson.ClassId, cancel)).Where(s => s.EntryCount > 0).Select(s => s.LessonId).ToHashSet();
-        var before = (await store.ListLessonsAsync(schoolId, cancel)).Where(l => l.ClassId == lesson.ClassId && l.Date < lesson.Date && written.Contains(l.Id)).MaxBy(l => l.Date);
-        return before is null ? null : await LessonRecord.LoadAsync(store, schoolId, before.Id, cancel);
+        var earlier = (await store.ListLessonsAsync(schoolId, cancel))
+            .Where(l => l.ClassId == lesson.ClassId && l.Date < lesson.Date && written.Contains(l.Id)).OrderByDescending(l => l.Date).ToList();
+        var found = earlier.FirstOrDefault();
+        foreach (var one in content is null ? [] : earlier)
+        {
+            if (one is not { SheetId: { } sheetId, SheetVersion: { } version }) continue;
+            if (await store.FindSheetVersionAsync(schoolId, sheetId, version, cancel) is not { } sheet || !LessonDebrief.SharesTask(content!, sheet.Content)) continue;
+            found = one;
+            break;
+        }
+        return found is null ? null : await LessonRecord.LoadAsync(store, schoolId, found.Id, cancel);
     }
 }
