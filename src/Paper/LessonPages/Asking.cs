@@ -24,7 +24,8 @@ internal sealed class Asking(LessonRecord record, LessonPlans plans, CultureInfo
             (words["TopicCue"], [Bank("QuestionChecksDiffer", OpenCueNumber), Bank("QuestionCueNeverTicked", OpenCueNumber)]),
             (words["TopicCause"], IsHeld ? [Bank("QuestionHoldsEndLate"), Bank("QuestionHoldsEndEarly")] : [Bank("QuestionHoldsEndEarly")]),
         ];
-        return bank.SelectMany(b => b.Questions.Take(perTopicCount).Select(q => (b.Topic, q)));
+        // Where every task has its own questions about causes, they stand with the task.
+        return (record.Sheet!.Content.Tasks.All(t => Errors(t).Count > 0) ? bank.SkipLast(1) : bank).SelectMany(b => b.Questions.Take(perTopicCount).Select(q => (b.Topic, q)));
     }
 
     /// <summary>The questions for the whole class at the end: what the last lesson with these tasks showed, and open ones.</summary>
@@ -33,7 +34,7 @@ internal sealed class Asking(LessonRecord record, LessonPlans plans, CultureInfo
     /// <summary>What often goes another way in a task, and what to ask then; empty for a task without a design.</summary>
     public IReadOnlyList<MovementError> Errors(SheetTask task) => plans.WordsOf(task.TaskId, language)?.Errors ?? [];
 
-    /// <summary>The open questions for the end, at most so many.</summary>
+    /// <summary>The open questions for the end: those that fill it up, or all where nothing is said of last time.</summary>
     public IEnumerable<string> OpenQuestions(bool hasPatterns) => (hasPatterns ? Debrief : LessonDebrief.Of(record.Sheet!.Content, null)).OpenQuestionKeys.Select(key => Bank(key));
 
     // The cue most often left open last time, where it is still on the sheet; else the first.

@@ -14,8 +14,8 @@ public static class LessonPage
 
     private const int MostPageCount = 2;
 
-    // What may go so that a lesson stays on one page: it is all said still, with less room to write.
-    private static readonly string[] Tighter = ["CutSomeNotes"];
+    // What may go so that a usual lesson stays on one page, step by step: room to write, then the second question of a kind.
+    private static readonly string[][] Tighter = [[], ["CutSomeNotes"], ["CutSomeNotes", "CutQuestions"], ["CutQuestions", "CutNotes"]];
 
     /// <summary>The page; a second one where there is much to say.</summary>
     /// <param name="record">The lesson, with its frozen sheet.</param>
@@ -51,7 +51,7 @@ public static class LessonPage
         IReadOnlyList<string> always = isWideAsked && !options.HasWideSpacing ? ["CutSpacing"] : [];
 
         var single = new ClassHead(record, frame, paperWords, isPaged: false);
-        foreach (var cuts in (string[][])[[], Tighter])
+        foreach (var cuts in Tighter)
             if (Pages(cuts, single) is [var only]) return Drawn([only], single);
         var paged = new ClassHead(record, frame, paperWords, isPaged: true);
         var kept = Fewest(paged);

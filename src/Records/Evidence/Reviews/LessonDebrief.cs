@@ -10,7 +10,8 @@ namespace Slantwise.Records.Evidence.Reviews;
 public sealed record LessonDebrief
 {
     private const int MostItemCount = 3;
-    private static readonly string[] OpenKeys = ["DebriefDecide", "DebriefChange", "DebriefStart"];
+    private const string AboutDecisions = "DebriefDecide";
+    private static readonly string[] OpenKeys = [AboutDecisions, "DebriefChange", "DebriefStart"];
 
     /// <summary>The day of the lesson it looks back to; none where the class has none with these tasks.</summary>
     public DateOnly? LastDay { get; init; }
@@ -34,7 +35,7 @@ public sealed record LessonDebrief
         {
             LastDay = items is null ? null : before!.Lesson.Date,
             Items = items ?? [],
-            OpenQuestionKeys = [.. OpenKeys.Take(MostItemCount - (items?.Count ?? 0))],
+            OpenQuestionKeys = [.. OpenKeys.Where(k => k != AboutDecisions || items?.Any(i => i.Kind == ReviewKind.Decisions) != true).Take(MostItemCount - (items?.Count ?? 0))],
         };
     }
 

@@ -16,8 +16,10 @@ internal static class ReviewRules
         from cue in OpenCue.Of(task, pupils)
         where cue.IsOpenForMany
         orderby (double)cue.OpenPupilCount / cue.CheckedPupilCount descending, cue.CueNumber
+        // A cue may be a sentence: within another it has no full stop.
+        let words = cue.Text.TrimEnd('.')
         let tenths = DotsOfTen.TenthsOf(cue.Range!.Value.LowFraction, cue.Range!.Value.HighFraction)
-        select new ReviewItem(ReviewKind.Cue, "CueOpen", [task.Name, cue.Text, cue.OpenPupilCount, cue.CheckedPupilCount, tenths.Item1, tenths.Item2], "CueOpenAsk", [cue.Text]) { TaskId = task.TaskId };
+        select new ReviewItem(ReviewKind.Cue, "CueOpen", [task.Name, words, cue.OpenPupilCount, cue.CheckedPupilCount, tenths.Item1, tenths.Item2], "CueOpenAsk", [words]) { TaskId = task.TaskId };
 
     public static IEnumerable<ReviewItem> Decisions(IEnumerable<SetEvidence> sets)
     {
