@@ -35,8 +35,8 @@ internal static class SheetPrintCommand
             var record = await open.RecordAsync(lesson, cancel);
 
             var what = Enum.Parse<PrintKind>(parsed.GetValue(kind)!, ignoreCase: true);
-            var before = await LessonBefore.FindAsync(open.Store, record, what, cancel);
-            var pages = LessonPrint.Pages(record, before, what, paper);
+            var plans = await LessonAround.LoadAsync(open.Store, record, what, cancel);
+            var pages = LessonPrint.Pages(record, plans, what, paper);
             if (pages.Count == 0) throw Refusal.Of("PrintNoPupils");
             await LessonPrint.KeepLayoutsAsync(open.Store, record, pages, cancel);
             await File.WriteAllBytesAsync(target, LessonPrint.Pdf(pages, record, what, paper.Language), cancel);

@@ -16,15 +16,15 @@ namespace Slantwise.Host.Printing;
 internal static class LessonPrint
 {
     /// <summary>The pages; empty where there is nothing to print: a class without pupils. The lesson has a frozen sheet.</summary>
-    public static IReadOnlyList<PrintedPage> Pages(LessonRecord record, LessonRecord? before, PrintKind kind, PaperOptions options) => kind switch
+    public static IReadOnlyList<PrintedPage> Pages(LessonRecord record, LessonPlans plans, PrintKind kind, PaperOptions options) => kind switch
     {
         PrintKind.Class => Unread(ClassSheetPages.Of(record, options)),
         PrintKind.Observation => ObservationPages.Of(record, options),
         PrintKind.Stations => Unread(StationCardPages.Of(record, options)),
         PrintKind.Poster => Unread(PosterPages.Of(record, options)),
         PrintKind.Cues => Unread(CueCardPages.Of(record, options)),
-        PrintKind.Lesson => Unread([LessonPage.Of(record, before, options)]),
-        PrintKind.Pack => LessonPack.Of(record, before, options),
+        PrintKind.Lesson => Unread(LessonPage.Of(record, plans, options)),
+        PrintKind.Pack => LessonPack.Of(record, plans, options),
         _ => TaskSheetPages.Of(record, options),
     };
 

@@ -39,7 +39,7 @@ internal static class PrintEndpoints
     {
         if (await LoadAsync(lessonId, desk, http) is not { } record) return NoticePage.LessonMissing();
         if (record.Sheet is null) return NoticePage.NotPrepared(lessonId);
-        var pages = LessonPrint.Pages(record, null, PrintKind.Sheets, PaperQuery.Of(http.Request.Query));
+        var pages = LessonPrint.Pages(record, LessonPlans.None, PrintKind.Sheets, PaperQuery.Of(http.Request.Query));
         if (page < 1 || page > pages.Count) return NoticePage.PageMissing(lessonId, page, pages.Count);
         return Results.Text(SvgWriter.Write(pages[page - 1].Scene), "image/svg+xml");
     }
@@ -55,8 +55,8 @@ internal static class PrintEndpoints
 
     private static async Task<IReadOnlyList<PrintedPage>> PagesAsync(LessonRecord record, PrintKind kind, PaperOptions options, DeskSchool desk, HttpContext http)
     {
-        var before = await LessonBefore.FindAsync(desk.Store, record, kind, http.RequestAborted);
-        return LessonPrint.Pages(record, before, kind, options);
+        var plans = await LessonAround.LoadAsync(desk.Store, record, kind, http.RequestAborted);
+        return LessonPrint.Pages(record, plans, kind, options);
     }
 
     private static async Task<LessonRecord?> LoadAsync(Guid lessonId, DeskSchool desk, HttpContext http)

@@ -2,6 +2,7 @@ using Microsoft.Net.Http.Headers;
 using Slantwise.Desk;
 using Slantwise.Records.Evidence.Tables;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Units;
 
 namespace Slantwise.Host.Tables;
 
@@ -23,13 +24,25 @@ internal static class TableEndpoints
             var records = await LessonRecord.LoadClassAsync(desk.Store, desk.SchoolId, id, http.RequestAborted);
             return Csv(key, [.. records.Where(r => r.Lesson.SheetVersion is not null)], http);
         });
+        app.MapGet("/tables/units/{id:guid}/coverage.csv", async (Guid id, DeskSchool desk, HttpContext http) =>
+        {
+            await desk.LoadAsync(http.RequestAborted);
+            if (!desk.HasSchool || await desk.Store.FindUnitAsync(desk.SchoolId, id, http.RequestAborted) is not { } unit) return Results.NotFound();
+            var records = await LessonRecord.LoadClassAsync(desk.Store, desk.SchoolId, unit.ClassId, http.RequestAborted);
+            return File(unit.Name, UnitCoverageTable.Of(unit.Content, records), http);
+        });
     }
 
     private static IResult Csv(string key, IReadOnlyList<LessonRecord> records, HttpContext http)
     {
         if (records.Count == 0 || EvidenceTables.Of(key, records) is not { } table) return Results.NotFound();
+        return File(records[0].Class.Name, table, http);
+    }
+
+    private static IResult File(string name, EvidenceTable table, HttpContext http)
+    {
         var disposition = new ContentDispositionHeaderValue("attachment");
-        disposition.SetHttpFileName($"{records[0].Class.Name} {table.Key}.csv");
+        disposition.SetHttpFileName($"{name} {table.Key}.csv");
         http.Response.Headers.ContentDisposition = disposition.ToString();
         // Children's names: no copy is to stay in a browser's store.
         http.Response.Headers.CacheControl = "no-store";

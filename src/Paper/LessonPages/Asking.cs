@@ -1,17 +1,19 @@
 using System.Globalization;
-using Slantwise.Engines.Statistics;
 using Slantwise.Paper.Words;
 using Slantwise.Records.Evidence;
+using Slantwise.Records.Evidence.Reviews;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
+using Slantwise.Records.Tasks.Designs;
 using Slantwise.Records.Words;
 
 namespace Slantwise.Paper.LessonPages;
 
-/// <summary>Questions for talks and for the end of the lesson, from the program's one bank of questions, and what the class's last lesson showed.</summary>
-internal sealed class Asking(LessonRecord record, LessonRecord? before, CultureInfo language, CardWords words, PaperWords paperWords)
+/// <summary>Questions for talks and for the end of the lesson: from the tasks' designs, the program's one bank of questions, and what the class's last lesson showed.</summary>
+internal sealed class Asking(LessonRecord record, LessonPlans plans, CultureInfo language, CardWords words)
 {
-    private readonly LessonEvidence? _last = before is null ? null : LessonEvidence.Of(before);
+    private readonly LessonEvidence? _last = plans.Before is { } before ? LessonEvidence.Of(before) : null;
 
     /// <summary>Questions about the decision, the cues and causes, so many of each.</summary>
     public IEnumerable<(string Topic, string Question)> Questions(int perTopicCount)
@@ -22,21 +24,18 @@ internal sealed class Asking(LessonRecord record, LessonRecord? before, CultureI
             (words["TopicCue"], [Bank("QuestionChecksDiffer", OpenCueNumber), Bank("QuestionCueNeverTicked", OpenCueNumber)]),
             (words["TopicCause"], IsHeld ? [Bank("QuestionHoldsEndLate"), Bank("QuestionHoldsEndEarly")] : [Bank("QuestionHoldsEndEarly")]),
         ];
-        return bank.SelectMany(b => b.Questions.Take(perTopicCount).Select(q => (b.Topic, q)));
+        // Where every task has its own questions about causes, they stand with the task.
+        return (record.Sheet!.Content.Tasks.All(t => Errors(t).Count > 0) ? bank.SkipLast(1) : bank).SelectMany(b => b.Questions.Take(perTopicCount).Select(q => (b.Topic, q)));
     }
 
-    /// <summary>Questions for the whole class at the end.</summary>
-    public IEnumerable<string> Debrief() => new[] { "DebriefDecide", "DebriefChange", "DebriefStart" }.Select(key => Bank(key));
+    /// <summary>The questions for the whole class at the end: what the last lesson with these tasks showed, and open ones.</summary>
+    public LessonDebrief Debrief { get; } = LessonDebrief.Of(record.Sheet!.Content, plans.Before);
 
-    /// <summary>What the last lesson with results showed of the class, without names; empty where there is none.</summary>
-    public IEnumerable<string> Patterns()
-    {
-        if (_last is null) return [];
-        List<string> patterns = [.. _last.Class.CuesMostOftenOpen.Take(2).Select(cue => words.Of("PatternCue", cue.Text, cue.UntickedSetCount, cue.CheckedSetCount))];
-        if (_last.Class.DecisionsAfter.FirstOrDefault(d => d.Band == SuccessBand.Low) is { DecidedCount: > 0 } low)
-            patterns.Add(words.Of("PatternDecisions", low.DecidedCount, low.EasierCount, low.SameCount, low.HarderCount));
-        return patterns.Count == 0 ? [] : patterns.Prepend(words.Of("LastTime", paperWords.Date(_last.Date)));
-    }
+    /// <summary>What often goes another way in a task, and what to ask then; empty for a task without a design.</summary>
+    public IReadOnlyList<MovementError> Errors(SheetTask task) => plans.WordsOf(task.TaskId, language)?.Errors ?? [];
+
+    /// <summary>The open questions for the end: those that fill it up, or all where nothing is said of last time.</summary>
+    public IEnumerable<string> OpenQuestions(bool hasPatterns) => (hasPatterns ? Debrief : LessonDebrief.Of(record.Sheet!.Content, null)).OpenQuestionKeys.Select(key => Bank(key));
 
     // The cue most often left open last time, where it is still on the sheet; else the first.
     private int OpenCueNumber

@@ -6,6 +6,7 @@ internal sealed record LessonDetail
     private static readonly (string Words, Func<LessonDetail, LessonDetail> Shorter)[] Steps =
     [
         ("CutQuestions", d => d with { QuestionsPerTopicCount = 1 }),
+        ("CutSomeTaskQuestions", d => d with { MostErrorCount = 1 }),
         ("CutSomeNotes", d => d with { NotesMm = 14 }),
         ("CutPhaseNotes", d => d with { HasPhaseNotes = false }),
         ("CutPatterns", d => d with { HasPatterns = false }),
@@ -16,14 +17,21 @@ internal sealed record LessonDetail
         ("CutAllPurposes", d => d with { MostPurposeCount = 0 }),
         ("CutAllQuestions", d => d with { QuestionsPerTopicCount = 0 }),
         ("CutNotes", d => d with { NotesMm = 0 }),
+        ("CutTaskQuestions", d => d with { MostErrorCount = 0 }),
         ("CutNames", d => d with { HasNames = false }),
         ("CutPhases", d => d with { HasPhaseList = false }),
+        ("CutAims", d => d with { HasAims = false }),
         ("CutLevels", d => d with { HasLevels = false }),
     ];
 
     public bool HasPatterns { get; init; } = true;
 
     public int QuestionsPerTopicCount { get; init; } = 2;
+
+    /// <summary>How many of a task's errors are named, each with its question.</summary>
+    public int MostErrorCount { get; init; } = 3;
+
+    public bool HasAims { get; init; } = true;
 
     public bool HasPhaseNotes { get; init; } = true;
 
@@ -62,5 +70,5 @@ internal sealed record LessonDetail
         cuts.Where(c => c != "CutSomeNotes" && !cuts.Any(later => IsPartOf(c, later)));
 
     private static bool IsPartOf(string cut, string other) => (cut, other) is
-        ("CutQuestions", "CutAllQuestions") or ("CutPurposes", "CutAllPurposes") or ("CutPatterns", "CutDebrief") or ("CutPhaseNotes", "CutPhases") or ("CutLines", "CutLevels");
+        ("CutQuestions", "CutAllQuestions") or ("CutSomeTaskQuestions", "CutTaskQuestions") or ("CutPurposes", "CutAllPurposes") or ("CutPatterns", "CutDebrief") or ("CutPhaseNotes", "CutPhases") or ("CutLines", "CutLevels");
 }

@@ -4,11 +4,12 @@ using Slantwise.Paper.Sheets;
 using Slantwise.Paper.Words;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Sheets;
+using Slantwise.Records.Tasks.Designs;
 
 namespace Slantwise.Paper.LessonPages;
 
 /// <summary>A task on the lesson page: name, purpose, caution, then levels on the left and cues on the right.</summary>
-internal sealed class TaskBrief(SheetTask task, int number, LessonRecord record, PageFrame frame, PaperWords words)
+internal sealed class TaskBrief(SheetTask task, int number, LessonRecord record, PageFrame frame, PaperWords words, IReadOnlyList<MovementError> errors)
 {
     private const double LevelsFraction = 0.54;
 
@@ -32,5 +33,23 @@ internal sealed class TaskBrief(SheetTask task, int number, LessonRecord record,
         if (levels.Count > 0) columns.Add((frame.LeftMm, [new PageLine(words["Levels"]) { Tone = Tone.Muted }, .. levels]));
         if (cues.Count > 0) columns.Add((cuesLeft, [new PageLine(words["Cues"]) { Tone = Tone.Muted }, .. cues]));
         if (columns.Count > 0) yield return _columns.Block(0.3, [.. columns]);
+        foreach (var block in ErrorBlocks(detail, levelsMm, cuesLeft)) yield return block;
+    }
+
+    // What is seen on the left, the question on the right, beside each other: neither cut, nor parted by the end of a page.
+    private IEnumerable<Block> ErrorBlocks(LessonDetail detail, double leftMm, double rightFrom)
+    {
+        var shown = errors.Take(detail.MostErrorCount).ToList();
+        for (var i = 0; i < shown.Count; i++)
+        {
+            List<PageLine> seen = [.. _columns.Lines(shown[i].Seen, leftMm, "–")];
+            List<PageLine> ask = [.. _columns.Lines(shown[i].Question, frame.RightMm - rightFrom)];
+            if (i == 0)
+            {
+                seen.Insert(0, new PageLine(words["YouSee"]) { Tone = Tone.Muted });
+                ask.Insert(0, new PageLine(words["YouAsk"]) { Tone = Tone.Muted });
+            }
+            yield return _columns.Block(0.3, (frame.LeftMm, seen), (rightFrom, ask));
+        }
     }
 }

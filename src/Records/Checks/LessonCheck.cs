@@ -1,6 +1,7 @@
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
+using Slantwise.Records.Units;
 
 namespace Slantwise.Records.Checks;
 
@@ -29,7 +30,15 @@ public static class LessonCheck
             if (phase.DurationMin is < 1 or > Limits.PhaseMin) findings.Add(Finding.Refused("PhaseDuration", i + 1, phase.DurationMin, Limits.PhaseMin));
             TextCheck.Add(findings, phase.Note, Limits.SentenceLength, "PhaseNoteTooLong", i + 1);
         }
+        AddList(findings, lesson.Aims, UnitLimits.AimCount, "LessonAimCount", "LessonAimTooLong");
+        AddList(findings, lesson.Demonstration, UnitLimits.DemonstrationCount, "LessonDemonstrationCount", "LessonDemonstrationTooLong");
         return findings;
+    }
+
+    private static void AddList(List<Finding> findings, IReadOnlyList<string> lines, int mostCount, string countKey, string lengthKey)
+    {
+        if (lines.Count > mostCount) findings.Add(Finding.Refused(countKey, lines.Count, mostCount));
+        for (var i = 0; i < lines.Count; i++) TextCheck.Add(findings, lines[i], UnitLimits.AimLength, lengthKey, i + 1);
     }
 
     private static void AddSheet(List<Finding> findings, Lesson lesson, Sheet? sheet)

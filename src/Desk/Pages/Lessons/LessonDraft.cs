@@ -21,6 +21,12 @@ public sealed class LessonDraft(Lesson lesson)
     /// <summary>Mats laid out.</summary>
     public int? MatCount { get; set; } = lesson.MatCount;
 
+    /// <summary>The aims, one a line.</summary>
+    public string Aims { get; set; } = string.Join('\n', lesson.Aims);
+
+    /// <summary>What to show, one step a line.</summary>
+    public string Demonstration { get; set; } = string.Join('\n', lesson.Demonstration);
+
     /// <summary>The blocks in order.</summary>
     public List<PhaseDraft> Phases { get; } =
         [.. lesson.Phases.Select(p => new PhaseDraft { Kind = p.Kind, DurationMin = p.DurationMin, Note = p.Note })];
@@ -37,6 +43,12 @@ public sealed class LessonDraft(Lesson lesson)
         SheetId = SheetId,
         SheetVersion = SheetId == lesson.SheetId ? lesson.SheetVersion : null,
         MatCount = MatCount,
+        Aims = LinesOf(Aims),
+        Demonstration = LinesOf(Demonstration),
         Phases = [.. Phases.Select(p => new LessonPhase(p.Kind, p.DurationMin ?? 0, p.Note.Trim()))],
     };
+
+    /// <summary>What was typed line by line: each without white space around it, empty ones passed over.</summary>
+    /// <param name="typed">The text of a field.</param>
+    public static IReadOnlyList<string> LinesOf(string typed) => typed.Split(['\n', '\r'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components;
 using Slantwise.Desk.Pages.Sheets;
 using Slantwise.Desk.Progress;
 using Slantwise.Records.Checks;
+using Slantwise.Records.Evidence.Reviews;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
@@ -18,6 +19,7 @@ public partial class LessonView
     private IReadOnlyList<Sheet> _sheets = [];
     private Sheet? _sheet;
     private IReadOnlyList<Finding> _sheetFindings = [];
+    private LessonDebrief? _debrief;
     private string? _failure;
 
     /// <summary>The lesson shown.</summary>
@@ -51,6 +53,7 @@ public partial class LessonView
         _classes = await Desk.Store.ListClassesAsync(Desk.SchoolId);
         _sheets = await Desk.Store.ListSheetsAsync(Desk.SchoolId);
         _sheet = _sheets.FirstOrDefault(s => s.Id == _record.Lesson.SheetId);
+        _debrief = _sheet is null ? null : LessonDebrief.Of(Shown, (await LessonPlans.LoadAsync(Desk.Store, _record, Shown)).Before);
         _sheetFindings = _sheet is null ? [] : SheetCheck.Of(CanPrepare ? _sheet.Draft : Shown, Desk.School.Policy);
     }
 

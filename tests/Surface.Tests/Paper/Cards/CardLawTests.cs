@@ -3,6 +3,7 @@ using Slantwise.Paper;
 using Slantwise.Paper.Cards;
 using Slantwise.Paper.LessonPages;
 using Slantwise.Paper.Posters;
+using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 
@@ -39,8 +40,9 @@ public class CardLawTests
     [Fact]
     public void Of_AnyLessonPage_IsTidyAndHasItsCautions() => PageLayoutTests.AnyLesson.Sample(lesson =>
     {
-        var page = LessonPage.Of(lesson.Record, null, lesson.Options);
-        Tidy.Check(page);
-        Assert.All(lesson.Record.Sheet!.Content.Tasks, t => Assert.Contains(t.Caution.Replace(" ", ""), page.Run()));
+        var pages = LessonPage.Of(lesson.Record, LessonPlans.None, lesson.Options);
+        foreach (var page in pages) Tidy.Check(page);
+        var run = string.Concat(pages.Select(PageText.Run));
+        Assert.All(lesson.Record.Sheet!.Content.Tasks, t => Assert.Contains(t.Caution.Replace(" ", ""), run));
     }, iter: 25);
 }

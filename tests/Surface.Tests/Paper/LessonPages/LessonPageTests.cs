@@ -18,23 +18,25 @@ public class LessonPageTests
     [InlineData(PaperSize.Letter, false)]
     [InlineData(PaperSize.A4, true)]
     [InlineData(PaperSize.Letter, true)]
-    public void Of_LongestLesson_IsOnePageAndSaysWhatWasLeftOut(PaperSize size, bool hasWideSpacing)
+    public void Of_LongestLesson_FlowsToASecondPageWithWhatMatters(PaperSize size, bool hasWideSpacing)
     {
         var record = CardLessons.LongLesson();
         foreach (var pupil in record.Pupils.Take(5)) record = record.WithRestriction(pupil, BodyDemand.HandWeight);
-        var page = LessonPage.Of(record, null, CardLessons.Spanish with { Size = size, HasWideSpacing = hasWideSpacing, NamesOtherLevels = true });
-        Tidy.Check(page);
-        Assert.Contains("Omitidoporfaltadesitio", page.Run());
-        // Cautions and the stop never go.
-        foreach (var task in record.Sheet!.Content.Tasks) Assert.Contains(task.Caution.Replace(" ", ""), page.Run());
-        Assert.Contains("Señaldeparar", page.Run());
+        var pages = LessonPage.Of(record, LessonPlans.None, CardLessons.Spanish with { Size = size, HasWideSpacing = hasWideSpacing, NamesOtherLevels = true });
+        Assert.Equal(2, pages.Count);
+        Assert.All(pages, page => Tidy.Check(page));
+        var run = string.Concat(pages.Select(PageText.Run));
+        // Cautions and the stop never go; two pages hold the levels, the cues and the debrief even of this lesson.
+        foreach (var words in record.Sheet!.Content.Tasks.SelectMany(t => t.Cues.Append(t.Caution).Append(t.Levels[^1].Name))) Assert.Contains(words.Replace(" ", ""), run);
+        Assert.Contains("Señaldeparar", run);
+        Assert.Contains("¿Quélediríais", run);
     }
 
     // As long as everything may be: see Limits in Records.
     [Theory]
     [InlineData(PaperSize.A4, false)]
     [InlineData(PaperSize.Letter, true)]
-    public void Of_EverythingAtItsLimit_IsOnePageWithItsCautions(PaperSize size, bool hasWideSpacing)
+    public void Of_EverythingAtItsLimit_IsTwoPagesWithItsCautionsAndSaysWhatWasLeftOut(PaperSize size, bool hasWideSpacing)
     {
         static string Text(string word, int length) => string.Concat(Enumerable.Repeat(word + " ", 60))[..length].Trim();
         var tasks = Enumerable.Range(1, 3).Select(i => PaperLessons.Task(
@@ -47,17 +49,19 @@ public class LessonPageTests
             Lesson = record.Lesson with { Title = Text("Mmmwmmm", 80), Phases = [.. Enumerable.Repeat(new LessonPhase(PhaseKind.Transition, 180, Text("Mmmmwmm", 300)), 20)] },
             School = record.School with { Policy = new SafetyPolicy { Inversion = PolicyChoice.NotAllowed, Rolls = PolicyChoice.NotAllowed } },
         };
-        var page = LessonPage.Of(record, null, CardLessons.English with { Size = size, HasWideSpacing = hasWideSpacing });
-        Tidy.Check(page);
-        Assert.Equal(3, page.Run().Split(Text("Warning", 300).Replace(" ", "")).Length - 1);
-        Assert.Contains("Leftoutforwantofroom", page.Run());
+        var pages = LessonPage.Of(record, LessonPlans.None, CardLessons.English with { Size = size, HasWideSpacing = hasWideSpacing });
+        Assert.Equal(2, pages.Count);
+        Assert.All(pages, page => Tidy.Check(page));
+        var run = string.Concat(pages.Select(PageText.Run));
+        Assert.Equal(3, run.Split(Text("Warning", 300).Replace(" ", "")).Length - 1);
+        Assert.Contains("Leftoutforwantofroom", run);
     }
 
     [Fact]
     public void Of_ShortLesson_LeavesNothingOutAndSaysAllOfIt()
     {
         var record = CardLessons.ShortLesson();
-        var page = LessonPage.Of(record, null, CardLessons.English);
+        var page = Only(record, LessonPlans.None, CardLessons.English);
         Tidy.Check(page);
         var run = page.Run();
         Assert.DoesNotContain("Leftout", run);
@@ -71,10 +75,10 @@ public class LessonPageTests
     {
         var record = PaperLessons.Of(4, PaperLessons.Tripod);
         record = record.WithRestriction(record.Pupils[0], BodyDemand.Inversion);
-        var counted = LessonPage.Of(record, null, CardLessons.English).Run();
+        var counted = Only(record, LessonPlans.None, CardLessons.English).Run();
         Assert.Contains("1sheethasotherlevels", counted);
         Assert.DoesNotContain("Amara", counted);
-        var named = LessonPage.Of(record, null, CardLessons.English with { NamesOtherLevels = true }).Run();
+        var named = Only(record, LessonPlans.None, CardLessons.English with { NamesOtherLevels = true }).Run();
         Assert.Contains("Amara123.", named);
         Assert.DoesNotContain("Okafor", named);
         Assert.All([counted, named], run => Assert.DoesNotContain("nversion", run));
@@ -86,7 +90,7 @@ public class LessonPageTests
         var record = PaperLessons.Of(2, PaperLessons.Tripod);
         record = record with { Pupils = [PaperLessons.Pupil(0, "Ben A."), PaperLessons.Pupil(1, "Ben B.")] };
         foreach (var pupil in record.Pupils) record = record.WithRestriction(pupil, BodyDemand.Inversion);
-        Assert.Contains("Ben(5B-01)123;Ben(5B-02)123.", LessonPage.Of(record, null, CardLessons.English with { NamesOtherLevels = true }).Run());
+        Assert.Contains("Ben(5B-01)123;Ben(5B-02)123.", Only(record, LessonPlans.None, CardLessons.English with { NamesOtherLevels = true }).Run());
     }
 
     [Fact]
@@ -110,7 +114,7 @@ public class LessonPageTests
                 SetNumber = 1, TrialNumber = fact is Trial ? i : null, Fact = fact, Source = EntrySource.Desk, DeviceId = "desk", DeviceSequence = i + 1, MadeAt = DateTimeOffset.UnixEpoch.AddSeconds(i),
             })],
         };
-        var run = LessonPage.Of(record, before, CardLessons.English).Run();
+        var run = Only(record, LessonPlans.None with { Before = before }, CardLessons.English).Run();
         foreach (var words in (string[])
             [
                 "Last time, 5 March 2026", "“Hips level” left open: 1 of 1 sets.", "Sets with fewer than 6 in 10: 1. Then easier 0, the same 1, harder 0.",
@@ -124,8 +128,8 @@ public class LessonPageTests
     public void Of_PolicyForbids_SaysWhatIsNotAllowed()
     {
         var record = PaperLessons.Of(1, PaperLessons.Tripod);
-        var page = LessonPage.Of(record, null, CardLessons.English);
-        Assert.Contains("Notallowedhere:weightonthehead,securingapartner.", page.Run());
+        var page = Only(record, LessonPlans.None, CardLessons.English);
+        Assert.Contains("Not allowed here: weight on the head, securing a partner.", page.Words());
         Assert.DoesNotContain("Threepointswiththehead", page.Run());
         Assert.DoesNotContain("Weightontheheadonlywhere", page.Run());
     }
@@ -137,19 +141,19 @@ public class LessonPageTests
         string RunOf(params SheetTask[] tasks)
         {
             var record = PaperLessons.Of(1, tasks);
-            return LessonPage.Of(record with { School = record.School with { Policy = policy } }, null, CardLessons.English).Run();
+            return Only(record with { School = record.School with { Policy = policy } }, LessonPlans.None, CardLessons.English).Run();
         }
         Assert.Contains("Weightontheheadonlywherematslieunderandaround.Holdsofatmost4s.", RunOf(PaperLessons.Tripod));
         Assert.DoesNotContain("Weightonthehead", RunOf(PaperLessons.OneFoot));
     }
 
     [Fact]
-    public void Of_NoPhases_SaysSo() => Assert.Contains("No times are planned for this lesson.", LessonPage.Of(PaperLessons.Of(1, PaperLessons.Throw), null, CardLessons.English).Words());
+    public void Of_NoPhases_SaysSo() => Assert.Contains("No times are planned for this lesson.", Only(PaperLessons.Of(1, PaperLessons.Throw), LessonPlans.None, CardLessons.English).Words());
 
     [Fact]
     public void Of_Phases_AreAsWideAsTheyAreLong()
     {
-        var page = LessonPage.Of(CardLessons.ShortLesson(), null, CardLessons.English);
+        var page = Only(CardLessons.ShortLesson(), LessonPlans.None, CardLessons.English);
         var bar = page.Shapes.OfType<Box>().Where(b => b.StrokeMm > 0 && b.HeightMm == 6).ToList();
         // 5, 5, 25 and 5 of 40 minutes on 180 mm, by hand.
         Assert.Equal([22.5, 22.5, 112.5, 22.5], bar.Select(b => Math.Round(b.WidthMm, 6)));
@@ -157,11 +161,13 @@ public class LessonPageTests
 
     [Fact]
     public void Of_NoFrozenSheet_Throws() =>
-        Assert.Throws<ArgumentException>(() => LessonPage.Of(PaperLessons.Of(1, PaperLessons.OneFoot) with { Sheet = null }, null, CardLessons.English));
+        Assert.Throws<ArgumentException>(() => LessonPage.Of(PaperLessons.Of(1, PaperLessons.OneFoot) with { Sheet = null }, LessonPlans.None, CardLessons.English));
 
     [Theory]
     [InlineData("en")]
     [InlineData("es")]
     public void Of_ShortLesson_MatchesApproved(string language) => Snapshot.Match(
-        LessonPage.Of(CardLessons.ShortLesson(), null, language == "en" ? CardLessons.English : CardLessons.Spanish).Listing(), Snapshooter.SnapshotNameExtension.Create(language));
+        Only(CardLessons.ShortLesson(), LessonPlans.None, language == "en" ? CardLessons.English : CardLessons.Spanish).Listing(), Snapshooter.SnapshotNameExtension.Create(language));
+
+    private static Scene Only(LessonRecord record, LessonPlans plans, PaperOptions options) => Assert.Single(LessonPage.Of(record, plans, options));
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Slantwise.Engines.Drawing;
 using Slantwise.Paper;
 using Slantwise.Paper.Pack;
+using Slantwise.Records.Lessons;
 using Slantwise.Surface.Tests.Paper.Cards;
 using Snapshooter.Xunit3;
 
@@ -13,7 +14,7 @@ public class LessonPackTests
     public void Of_Lesson_HoldsEveryPartWithItsPageNumbers()
     {
         var record = CardLessons.ShortLesson();
-        var pages = LessonPack.Of(record, null, CardLessons.English);
+        var pages = LessonPack.Of(record, LessonPlans.None, CardLessons.English);
         // A note, the lesson page, the list, one page of cards, a sheet for each of three.
         Assert.Equal(7, pages.Count);
         Assert.Equal(Enumerable.Range(1, 7).Select(i => $"{i} / 7"), pages.Select(p => p.Scene.Words().Last()));
@@ -29,7 +30,7 @@ public class LessonPackTests
         var record = CardLessons.ShortLesson();
         var options = CardLessons.English with { IsTwoUp = isTwoUp, IsLargePrint = isLargePrint, SpareCount = 1 };
         var alone = TaskSheetPages.Of(record, options);
-        var pack = LessonPack.Of(record, null, options).Where(p => p.Forms.Count > 0).ToList();
+        var pack = LessonPack.Of(record, LessonPlans.None, options).Where(p => p.Forms.Count > 0).ToList();
         Assert.Equal(alone.SelectMany(p => p.Forms).Select(f => f.Kept.Tag), pack.SelectMany(p => p.Forms).Select(f => f.Kept.Tag));
         foreach (var (page, form) in pack.SelectMany(p => p.Forms.Select(f => (p, f))))
         {
@@ -48,7 +49,7 @@ public class LessonPackTests
     [Fact]
     public void Of_BothSides_BeginsEveryPartOnASheetOfItsOwn()
     {
-        var pages = LessonPack.Of(CardLessons.ShortLesson(), null, CardLessons.English with { IsTwoSided = true });
+        var pages = LessonPack.Of(CardLessons.ShortLesson(), LessonPlans.None, CardLessons.English with { IsTwoSided = true });
         Assert.Equal(0, pages.Count % 2);
         Assert.Equal(["3", "5", "7", "9"], pages[0].Scene.Words().Where(w => w.Contains("from page")).Select(w => w.Split(' ')[^1]));
         Assert.All(pages.Where(p => p.Scene.Shapes.Count == 0), p => Assert.Equal("Empty page.", p.Scene.Description));
@@ -57,14 +58,14 @@ public class LessonPackTests
     }
 
     [Fact]
-    public void Of_NoPupils_IsEmpty() => Assert.Empty(LessonPack.Of(PaperLessons.Of(0, PaperLessons.Throw), null, CardLessons.English));
+    public void Of_NoPupils_IsEmpty() => Assert.Empty(LessonPack.Of(PaperLessons.Of(0, PaperLessons.Throw), LessonPlans.None, CardLessons.English));
 
     [Theory]
     [InlineData(PaperSize.A4)]
     [InlineData(PaperSize.Letter)]
     public void Of_LongestLesson_CoverIsOneTidyPage(PaperSize size)
     {
-        var cover = LessonPack.Of(CardLessons.LongLesson(), null, CardLessons.Spanish with { Size = size })[0].Scene;
+        var cover = LessonPack.Of(CardLessons.LongLesson(), LessonPlans.None, CardLessons.Spanish with { Size = size })[0].Scene;
         Tidy.Check(cover);
         Assert.Contains("Unahojaporalumno:desdelapágina", cover.Run());
     }
@@ -73,12 +74,12 @@ public class LessonPackTests
     [InlineData("en")]
     [InlineData("es")]
     public void Of_ShortLesson_CoverMatchesApproved(string language) => Snapshot.Match(
-        LessonPack.Of(CardLessons.ShortLesson(), null, language == "en" ? CardLessons.English : CardLessons.Spanish)[0].Scene.Listing(), Snapshooter.SnapshotNameExtension.Create(language));
+        LessonPack.Of(CardLessons.ShortLesson(), LessonPlans.None, language == "en" ? CardLessons.English : CardLessons.Spanish)[0].Scene.Listing(), Snapshooter.SnapshotNameExtension.Create(language));
 
     [Fact]
     public void Of_Written_HasEmbeddedFontsAndTextToSelect()
     {
-        using var file = new PrintedFile([.. LessonPack.Of(CardLessons.ShortLesson(), null, CardLessons.Spanish).Select(p => p.Scene)], CultureInfo.GetCultureInfo("es"));
+        using var file = new PrintedFile([.. LessonPack.Of(CardLessons.ShortLesson(), LessonPlans.None, CardLessons.Spanish).Select(p => p.Scene)], CultureInfo.GetCultureInfo("es"));
         var fonts = Tool.Run("pdffonts", file.Name).Split('\n', StringSplitOptions.RemoveEmptyEntries)[2..];
         Assert.NotEmpty(fonts);
         // Columns from the right: object id (two), unicode, subset, embedded.

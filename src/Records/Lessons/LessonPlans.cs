@@ -1,0 +1,83 @@
+using System.Globalization;
+using Slantwise.Records.Evidence.Reviews;
+using Slantwise.Records.Groups;
+using Slantwise.Records.Halls;
+using Slantwise.Records.Safety;
+using Slantwise.Records.Sheets;
+using Slantwise.Records.Tasks.Designs;
+using Slantwise.Records.Tasks.Files;
+
+namespace Slantwise.Records.Lessons;
+
+/// <summary>What is known around one lesson: what was planned for it on pages of their own, and what its class did before.</summary>
+public sealed record LessonPlans
+{
+    /// <summary>Nothing planned and nothing known from before.</summary>
+    public static LessonPlans None { get; } = new();
+
+    /// <summary>The class's last lesson with results before this one, if it can be one with the same tasks; none where there is none.</summary>
+    public LessonRecord? Before { get; init; }
+
+    /// <summary>The designs of the school's own tasks, by task id; the library's come with the program.</summary>
+    public IReadOnlyList<TaskDesign> OwnDesigns { get; init; } = [];
+
+    /// <summary>Where things are in the lesson; none where it was not planned.</summary>
+    public LessonSpace? Space { get; init; }
+
+    /// <summary>The hall of <see cref="Space"/>; none where there is none.</summary>
+    public SchoolHall? Hall { get; init; }
+
+    /// <summary>The lesson's groups; none where they were not made.</summary>
+    public LessonGroups? Groups { get; init; }
+
+    /// <summary>What the teacher wrote on the risk page; none where nothing was written.</summary>
+    public LessonRisk? Risk { get; init; }
+
+    /// <summary>Loads what is known around a lesson.</summary>
+    /// <param name="store">Where to load it from.</param>
+    /// <param name="record">The lesson.</param>
+    /// <param name="content">What is worked on in it, where its sheet is not frozen yet; none for the frozen one.</param>
+    /// <param name="cancel">Stops the loading.</param>
+    public static async Task<LessonPlans> LoadAsync(IStore store, LessonRecord record, SheetContent? content = null, CancellationToken cancel = default)
+    {
+        var (schoolId, lesson) = (record.School.Id, record.Lesson);
+        var space = await store.FindLessonSpaceAsync(schoolId, lesson.Id, cancel);
+        return new LessonPlans
+        {
+            Before = await BeforeAsync(store, record, content ?? record.Sheet?.Content, cancel),
+            OwnDesigns = [.. (await store.ListTaskDesignsAsync(schoolId, cancel)).Select(d => d.Design)],
+            Space = space,
+            Hall = space is null ? null : (await store.ListHallsAsync(schoolId, cancel)).FirstOrDefault(h => h.Id == space.HallId),
+            Groups = (await store.ListLessonGroupsAsync(schoolId, cancel)).FirstOrDefault(g => g.LessonId == lesson.Id),
+            Risk = await store.FindLessonRiskAsync(schoolId, lesson.Id, cancel),
+        };
+    }
+
+    /// <summary>The words of a task's design: the school's own, else the library's.</summary>
+    /// <param name="taskId">The task.</param>
+    /// <param name="language">The language wanted; English, then any, where the design lacks it.</param>
+    /// <returns>None for a task without a design.</returns>
+    public TaskWords? WordsOf(Guid taskId, CultureInfo language)
+    {
+        var design = OwnDesigns.FirstOrDefault(d => d.Id == taskId) ?? TaskLibrary.Designs.FirstOrDefault(d => d.Id == taskId);
+        return design?.Words.GetValueOrDefault(language.TwoLetterISOLanguageName) ?? design?.Words.GetValueOrDefault("en") ?? design?.Words.Values.FirstOrDefault();
+    }
+
+    // The last lesson with results in which one of these tasks was practised; where there is none, the last one with results.
+    private static async Task<LessonRecord?> BeforeAsync(IStore store, LessonRecord record, SheetContent? content, CancellationToken cancel)
+    {
+        var (schoolId, lesson) = (record.School.Id, record.Lesson);
+        var written = (await store.ListLessonStampsAsync(schoolId, lesson.ClassId, cancel)).Where(s => s.EntryCount > 0).Select(s => s.LessonId).ToHashSet();
+        var earlier = (await store.ListLessonsAsync(schoolId, cancel))
+            .Where(l => l.ClassId == lesson.ClassId && l.Date < lesson.Date && written.Contains(l.Id)).OrderByDescending(l => l.Date).ToList();
+        var found = earlier.FirstOrDefault();
+        foreach (var one in content is null ? [] : earlier)
+        {
+            if (one is not { SheetId: { } sheetId, SheetVersion: { } version }) continue;
+            if (await store.FindSheetVersionAsync(schoolId, sheetId, version, cancel) is not { } sheet || !LessonDebrief.SharesTask(content!, sheet.Content)) continue;
+            found = one;
+            break;
+        }
+        return found is null ? null : await LessonRecord.LoadAsync(store, schoolId, found.Id, cancel);
+    }
+}
