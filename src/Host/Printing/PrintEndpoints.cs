@@ -56,7 +56,7 @@ internal static class PrintEndpoints
     private static async Task<IReadOnlyList<PrintedPage>> PagesAsync(LessonRecord record, PrintKind kind, PaperOptions options, DeskSchool desk, HttpContext http)
     {
         var before = await LessonBefore.FindAsync(desk.Store, record, kind, http.RequestAborted);
-        return LessonPrint.Pages(record, before, kind, options);
+        return LessonPrint.Pages(record, before, kind, options, await LessonPrint.RiskAsync(desk.Store, record, kind, http.RequestAborted));
     }
 
     private static async Task<LessonRecord?> LoadAsync(Guid lessonId, DeskSchool desk, HttpContext http)
