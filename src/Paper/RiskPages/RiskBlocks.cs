@@ -9,7 +9,8 @@ namespace Slantwise.Paper.RiskPages;
 /// <summary>The parts of a risk page, line by line, so that a page may end between any two.</summary>
 internal sealed class RiskBlocks(RiskPage page, PageFrame frame)
 {
-    private const double PartMm = 3.5;
+    private const double PartMm = 3;
+    private const double SchoolFraction = 0.6;
 
     private readonly RiskRows _rows = new(frame);
 
@@ -19,49 +20,43 @@ internal sealed class RiskBlocks(RiskPage page, PageFrame frame)
         .. page.Tasks.SelectMany(t => new RiskTaskBlocks(page, t, frame, _rows).All()),
         .. Checks(),
         .. Restrictions(),
-        .. Text("EmergencyHead", page.EmergencyNotes),
-        .. Text("NotesHead", page.Notes),
+        .. Written("EmergencyHead", page.EmergencyNotes),
+        .. Written("NotesHead", page.Notes),
         .. Gaps(),
         SignatureLines.Of(page, frame),
     ];
 
     private IEnumerable<Block> Opening()
     {
-        var type = frame.Type;
-        yield return new Block(type.LineMm(type.LongTitlePt), (sketch, top, _) =>
-            sketch.Words(frame.LeftMm, top + TypeScale.AscentMm(type.LongTitlePt), page.Say("Title"), type.LongTitlePt, weight: TextWeight.Bold))
+        var (type, size, small) = (frame.Type, frame.Type.LongTitlePt, frame.Type.SmallPt);
+        var school = type.Lines(page.Record.School.Name, frame.RoomMm * SchoolFraction, small);
+        // The school's last line stands on the title's own.
+        var above = Math.Max(0, school.Count - 1) * type.LineMm(small);
+        yield return new Block(above + type.LineMm(size), (sketch, top, _) =>
+        {
+            var baseline = top + above + TypeScale.AscentMm(size);
+            sketch.Words(frame.LeftMm, baseline, page.Say("Title"), size, weight: TextWeight.Bold);
+            for (var i = 0; i < school.Count; i++)
+                sketch.Words(frame.RightMm, baseline - (school.Count - 1 - i) * type.LineMm(small), school[i], small, Tone.Muted, anchor: TextAnchor.End);
+        })
         { StaysWithNext = true };
-        foreach (var block in _rows.Lines(_rows.Columns.Lines(page.Record.School.Name, frame.RoomMm, tone: Tone.Muted))) yield return block;
-        foreach (var block in _rows.Lines(_rows.Columns.Lines(page.Say("LocalRules"), frame.RoomMm, isBold: true), 1.5)) yield return block;
-        foreach (var block in _rows.Lines(_rows.Columns.Lines(page.Say("Rule"), frame.RoomMm))) yield return block;
+        foreach (var block in _rows.Texts([page.Say("LocalRules")], isBold: true, gapMm: 0.5)) yield return block;
+        foreach (var block in _rows.Texts([page.Say("Rule")])) yield return block;
     }
 
-    private IEnumerable<Block> Checks()
-    {
-        yield return _rows.Heading(page.Say("ChecksHead"), PartMm);
-        foreach (var block in _rows.Grid([.. page.ProposedChecks, .. page.OwnChecks])) yield return block;
-    }
+    private IEnumerable<Block> Checks() => [_rows.Heading(page.Say("ChecksHead"), PartMm), .. _rows.Grid([.. page.ProposedChecks, .. page.OwnChecks], PageLine.Box)];
 
     private IEnumerable<Block> Restrictions()
     {
-        yield return _rows.Heading(page.Say("RestrictionsHead"), PartMm);
-        IReadOnlyList<string> names = FirstNames.Of(page.NamedPupils, Labels.Of);
+        var names = FirstNames.Of(page.NamedPupils, Labels.Of);
         IEnumerable<string> lines = names.Count > 0 ? [.. page.RestrictionLines, page.Say("NamesAre", string.Join(", ", names))] : page.RestrictionLines;
-        foreach (var block in _rows.Lines(lines.SelectMany(l => _rows.Columns.Lines(l, frame.RoomMm)))) yield return block;
+        return [_rows.Heading(page.Say("RestrictionsHead"), PartMm), .. _rows.Texts(lines)];
     }
 
     // What was written in paragraphs stays in paragraphs.
-    private IEnumerable<Block> Text(string heading, string text)
-    {
-        if (string.IsNullOrWhiteSpace(text)) yield break;
-        yield return _rows.Heading(page.Say(heading), PartMm);
-        foreach (var block in _rows.Lines(text.Split('\n').SelectMany(line => _rows.Columns.Lines(line, frame.RoomMm)))) yield return block;
-    }
+    private IEnumerable<Block> Written(string heading, string text) =>
+        string.IsNullOrWhiteSpace(text) ? [] : [_rows.Heading(page.Say(heading), PartMm), .. _rows.Texts(text.Split('\n'))];
 
-    private IEnumerable<Block> Gaps()
-    {
-        if (page.Gaps.Count == 0) yield break;
-        yield return _rows.Heading(page.Say("GapsHead"), PartMm);
-        foreach (var block in _rows.Lines(page.Gaps.SelectMany(g => _rows.Columns.Lines(g.Sentence, frame.RoomMm, PageLine.Box)))) yield return block;
-    }
+    private IEnumerable<Block> Gaps() =>
+        page.Gaps.Count == 0 ? [] : [_rows.Heading(page.Say("GapsHead"), PartMm), .. _rows.Texts(page.Gaps.Select(g => g.Sentence), PageLine.Box)];
 }

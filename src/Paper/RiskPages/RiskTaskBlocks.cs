@@ -5,44 +5,39 @@ using Slantwise.Records.Safety;
 
 namespace Slantwise.Paper.RiskPages;
 
-/// <summary>A task on a risk page: its level of risk, what is done about it, what holds in every case.</summary>
+/// <summary>A task on a risk page: its level of risk, what holds in every case, what is done about it.</summary>
 internal sealed class RiskTaskBlocks(RiskPage page, RiskTask task, PageFrame frame, RiskRows rows)
 {
-    private const double PartMm = 5;
+    private const double PartMm = 4.5;
+    private const double RuleMm = 1.9;
     private const double ChipMm = 36;
-    private const double ChipPadMm = 1.2;
+    private const double ChipPadMm = 1;
     private const double GutterMm = 4;
-
-    private PageColumns Columns => rows.Columns;
 
     public IEnumerable<Block> All()
     {
         yield return Head();
-        foreach (var block in Staying(rows.Lines(Columns.Lines(Because(), frame.RoomMm, tone: Tone.Muted)))) yield return block;
-        List<PageLine> controls = [Columns.Heading(page.Say("ControlsHead")), .. task.Controls.SelectMany(c => Columns.Lines(c, Columns.HalfMm, PageLine.Box))];
-        if (task.Controls.Count == 0) controls = [];
-        List<PageLine> holds =
-        [
-            .. Columns.Lines(task.Caution, Columns.HalfMm, "!", isBold: true, tone: Tone.Caution),
-            .. task.PolicyLines.Concat(task.Questions).SelectMany(l => Columns.Lines(l, Columns.HalfMm, "–")),
-        ];
-        if (holds.Count > 0) holds.Insert(0, Columns.Heading(page.Say("HoldsHead")));
-        var beside = controls.Count > 0 ? rows.Beside(controls, holds, 1) : rows.Lines(holds, 1);
-        var first = true;
-        foreach (var block in beside)
+        // The first line of what follows stays with the name.
+        foreach (var block in rows.Texts([Because()], tone: Tone.Muted, gapMm: 0.6)) yield return block with { StaysWithNext = true };
+        foreach (var block in rows.Texts([task.Caution], "!", isBold: true, tone: Tone.Caution)) yield return block;
+        foreach (var block in rows.Texts(task.PolicyLines.Concat(task.Questions), "–")) yield return block;
+        if (task.Controls.Count > 0)
         {
-            yield return first ? block with { StaysWithNext = true } : block;
-            first = false;
+            yield return rows.Heading(page.Say("ControlsHead"), 1);
+            foreach (var block in rows.Grid(task.Controls, PageLine.Box)) yield return block;
         }
-        // What hurt somebody is on the desk; a page that lies about in a hall shows near misses only.
-        var earlier = task.Earlier.Where(i => i.Kind == IncidentKind.NearMiss).ToList();
+        // What hurt somebody stays on the desk; a page that lies about in a hall shows near misses only.
+        var earlier = task.Earlier.Where(i => i.Kind == IncidentKind.NearMiss).Select(Said).ToList();
         if (earlier.Count == 0) yield break;
-        yield return rows.Heading(page.Say("EarlierHead"), 1.5);
-        foreach (var incident in earlier)
-            foreach (var block in rows.Lines(Columns.Lines(Said(incident), frame.RoomMm, "–"))) yield return block;
+        yield return rows.Heading(page.Say("EarlierHead"), 1);
+        foreach (var block in rows.Texts(earlier, "–")) yield return block;
     }
 
-    private string Because() => task.OwnLevel is null ? task.Because : page.Say("OwnLevel", LevelOf(task.ProposedLevel));
+    private string Because()
+    {
+        var why = task.OwnLevel is null ? task.Because : page.Say("OwnLevel", LevelOf(task.ProposedLevel));
+        return task.Level is { } level ? $"{page.Say("LevelAbout" + level)} {why}" : why;
+    }
 
     private string Said(Incident incident)
     {
@@ -58,10 +53,11 @@ internal sealed class RiskTaskBlocks(RiskPage page, RiskTask task, PageFrame fra
         var name = page.Tasks.Count == 1 ? task.Name : $"{task.Number}  {task.Name}";
         var lines = type.Lines(name, frame.RoomMm - ChipMm - GutterMm, size, TextWeight.Bold);
         var chipHeight = type.LineMm(type.BodyPt) + 2 * ChipPadMm;
-        return new Block(Math.Max(chipHeight, lines.Count * type.LineMm(size)), (sketch, top, _) =>
+        var lift = Math.Max(0, (chipHeight - type.LineMm(size)) / 2);
+        return new Block(Math.Max(chipHeight, lift + lines.Count * type.LineMm(size)), (sketch, top, _) =>
         {
-            sketch.Rule(frame.LeftMm, frame.RightMm, top - PartMm / 2.4, Tone.Muted);
-            sketch.Paragraph(frame.LeftMm, top + (chipHeight - type.LineMm(size)) / 2, lines, size, weight: TextWeight.Bold);
+            sketch.Rule(frame.LeftMm, frame.RightMm, top - RuleMm, Tone.Muted);
+            sketch.Paragraph(frame.LeftMm, top + lift, lines, size, weight: TextWeight.Bold);
             Chip(sketch, frame.RightMm - ChipMm, top, chipHeight);
         })
         { GapMm = PartMm, StaysWithNext = true };
@@ -80,6 +76,4 @@ internal sealed class RiskTaskBlocks(RiskPage page, RiskTask task, PageFrame fra
         sketch.Add(new Box(leftMm, topMm, ChipMm, heightMm, Tone.Ink, Sketch.EdgeMm));
         sketch.Centred(leftMm + ChipMm / 2, topMm + heightMm / 2, LevelOf(task.Level), frame.Type.BodyPt, ink, TextWeight.Bold);
     }
-
-    private static IEnumerable<Block> Staying(IEnumerable<Block> blocks) => blocks.Select(b => b with { StaysWithNext = true });
 }
