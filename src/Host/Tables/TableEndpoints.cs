@@ -1,7 +1,9 @@
 using Microsoft.Net.Http.Headers;
 using Slantwise.Desk;
+using Slantwise.Desk.Pages.Safety;
 using Slantwise.Records.Evidence.Tables;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Safety;
 
 namespace Slantwise.Host.Tables;
 
@@ -23,13 +25,26 @@ internal static class TableEndpoints
             var records = await LessonRecord.LoadClassAsync(desk.Store, desk.SchoolId, id, http.RequestAborted);
             return Csv(key, [.. records.Where(r => r.Lesson.SheetVersion is not null)], http);
         });
+        app.MapGet($"/tables/{IncidentTable.Key}.csv", async (DeskSchool desk, HttpContext http) =>
+        {
+            await desk.LoadAsync(http.RequestAborted);
+            if (!desk.HasSchool) return Results.NotFound();
+            var place = await IncidentPlace.LoadAsync(desk);
+            var found = IncidentFilter.Of(http.Request.QueryString.Value ?? "").Found(await desk.Store.ListIncidentsAsync(desk.SchoolId, http.RequestAborted), place.Lessons, desk.Today);
+            return File(IncidentTable.Of(found, place.Lessons, place.Classes, place.Tasks, place.Pupils), desk.School.Name, http);
+        });
     }
 
     private static IResult Csv(string key, IReadOnlyList<LessonRecord> records, HttpContext http)
     {
         if (records.Count == 0 || EvidenceTables.Of(key, records) is not { } table) return Results.NotFound();
+        return File(table, records[0].Class.Name, http);
+    }
+
+    private static IResult File(EvidenceTable table, string owner, HttpContext http)
+    {
         var disposition = new ContentDispositionHeaderValue("attachment");
-        disposition.SetHttpFileName($"{records[0].Class.Name} {table.Key}.csv");
+        disposition.SetHttpFileName($"{owner} {table.Key}.csv");
         http.Response.Headers.ContentDisposition = disposition.ToString();
         // Children's names: no copy is to stay in a browser's store.
         http.Response.Headers.CacheControl = "no-store";
