@@ -36,7 +36,7 @@ internal static class SheetPrintCommand
 
             var what = Enum.Parse<PrintKind>(parsed.GetValue(kind)!, ignoreCase: true);
             var plans = await LessonAround.LoadAsync(open.Store, record, what, cancel);
-            var pages = LessonPrint.Pages(record, plans, what, paper);
+            var pages = LessonPrint.Pages(record, plans, what, paper, await LessonPrint.RiskAsync(open.Store, record, what, cancel));
             if (pages.Count == 0) throw Refusal.Of("PrintNoPupils");
             await LessonPrint.KeepLayoutsAsync(open.Store, record, pages, cancel);
             await File.WriteAllBytesAsync(target, LessonPrint.Pdf(pages, record, what, paper.Language), cancel);

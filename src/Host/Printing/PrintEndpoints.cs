@@ -56,7 +56,7 @@ internal static class PrintEndpoints
     private static async Task<IReadOnlyList<PrintedPage>> PagesAsync(LessonRecord record, PrintKind kind, PaperOptions options, DeskSchool desk, HttpContext http)
     {
         var plans = await LessonAround.LoadAsync(desk.Store, record, kind, http.RequestAborted);
-        return LessonPrint.Pages(record, plans, kind, options);
+        return LessonPrint.Pages(record, plans, kind, options, await LessonPrint.RiskAsync(desk.Store, record, kind, http.RequestAborted));
     }
 
     private static async Task<LessonRecord?> LoadAsync(Guid lessonId, DeskSchool desk, HttpContext http)

@@ -26,4 +26,7 @@ internal enum PrintKind
 
     /// <summary>All a substitute needs, in one document.</summary>
     Pack = 8,
+
+    /// <summary>The lesson's risk page, to sign by hand.</summary>
+    Risk = 9,
 }

@@ -1,7 +1,9 @@
 using Microsoft.Net.Http.Headers;
 using Slantwise.Desk;
+using Slantwise.Desk.Pages.Safety;
 using Slantwise.Records.Evidence.Tables;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Safety;
 using Slantwise.Records.Units;
 
 namespace Slantwise.Host.Tables;
@@ -30,6 +32,14 @@ internal static class TableEndpoints
             if (!desk.HasSchool || await desk.Store.FindUnitAsync(desk.SchoolId, id, http.RequestAborted) is not { } unit) return Results.NotFound();
             var records = await LessonRecord.LoadClassAsync(desk.Store, desk.SchoolId, unit.ClassId, http.RequestAborted);
             return File(unit.Name, UnitCoverageTable.Of(unit.Content, records), http);
+        });
+        app.MapGet($"/tables/{IncidentTable.Key}.csv", async (DeskSchool desk, HttpContext http) =>
+        {
+            await desk.LoadAsync(http.RequestAborted);
+            if (!desk.HasSchool) return Results.NotFound();
+            var place = await IncidentPlace.LoadAsync(desk);
+            var found = IncidentFilter.Of(http.Request.QueryString.Value ?? "").Found(await desk.Store.ListIncidentsAsync(desk.SchoolId, http.RequestAborted), place.Lessons, desk.Today);
+            return File(desk.School.Name, IncidentTable.Of(found, place.Lessons, place.Classes, place.Tasks, place.Pupils), http);
         });
     }
 

@@ -1,23 +1,26 @@
 using Slantwise.Engines.Drawing;
 using Slantwise.Paper.Cards;
 using Slantwise.Paper.LessonPages;
+using Slantwise.Paper.RiskPages;
 using Slantwise.Paper.Sheets;
 using Slantwise.Paper.Words;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Safety;
 
 namespace Slantwise.Paper.Pack;
 
-/// <summary>All that a substitute needs for a lesson, in one document: a note, the lesson page, the class list, station cards and the pupils' sheets.</summary>
+/// <summary>All that a substitute needs for a lesson, in one document: a note, the lesson page, the risk page, the class list, station cards and the pupils' sheets.</summary>
 public static class LessonPack
 {
     /// <summary>The pack's pages, numbered through.</summary>
     /// <param name="record">The lesson, with its frozen sheet.</param>
     /// <param name="plans">What is known around it.</param>
     /// <param name="options">Paper, language and how the pupils' sheets are printed. On both sides of the paper, every part begins on a sheet of its own.</param>
+    /// <param name="risk">The lesson's risk page; none to leave it out.</param>
     /// <returns>Pupils' sheets are the same forms as printed alone, and are read the same way. Empty for a class without pupils and no spare sheets.</returns>
     /// <exception cref="ArgumentException">The lesson has no frozen sheet, or its sheet has no task; large print two on a page.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Spare sheets are 0 to 60, numbered from 1 to 9 999.</exception>
-    public static IReadOnlyList<PrintedPage> Of(LessonRecord record, LessonPlans plans, PaperOptions options)
+    public static IReadOnlyList<PrintedPage> Of(LessonRecord record, LessonPlans plans, PaperOptions options, RiskPage? risk = null)
     {
         var sheets = TaskSheetPages.Of(record, options);
         if (sheets.Count == 0) return [];
@@ -25,6 +28,7 @@ public static class LessonPack
         (string Name, IReadOnlyList<PrintedPage> Pages)[] parts =
         [
             (words["PartLesson"], Pages(LessonPage.Of(record, plans, options))),
+            .. risk is null ? [] : new[] { (risk.Say("Title"), Pages(RiskPagePages.Of(risk, options))) },
             (words["PartClass"], Pages([.. ClassSheetPages.Of(record, options).Select(s => Tinted(s, options))])),
             (words["PartStations"], Pages(StationCardPages.Of(record, options))),
             (words["PartSheets"], sheets),

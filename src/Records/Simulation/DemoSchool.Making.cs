@@ -73,6 +73,7 @@ public sealed partial record DemoSchool
             Sheets = sheets.Select(s => s.Sheet with { LatestVersion = frozen[s.Sheet.Id].Count }).ToList(),
             FrozenContents = frozen,
             Lessons = classes.SelectMany(c => c.Lessons).ToList(),
+            Incidents = IncidentsOf(heron.Lessons, unit.Tasks, NewId()),
             Simulations = plans.Select(ClassSimulator.Run).ToList(),
         };
 

@@ -1,5 +1,6 @@
 using Slantwise.Records.Entries;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Safety;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
@@ -40,6 +41,9 @@ public sealed partial record DemoSchool
     /// <summary>Five lessons a class, earliest first within the class.</summary>
     public required IReadOnlyList<Lesson> Lessons { get; init; }
 
+    /// <summary>The log: one near miss, with a task that is taught again in the last lesson.</summary>
+    public IReadOnlyList<Incident> Incidents { get; init; } = [];
+
     /// <summary>What each class wrote down and what is true behind it, in the order of the classes.</summary>
     public required IReadOnlyList<SimulatedClass> Simulations { get; init; }
 
@@ -64,6 +68,7 @@ public sealed partial record DemoSchool
         foreach (var sheet in Sheets) await SaveAsync(store, sheet, cancel);
         foreach (var lesson in Lessons.Where(lesson => lesson != last)) await store.SaveLessonAsync(lesson, cancel);
         foreach (var batch in Entries.Chunk(1000)) await store.AppendEntriesAsync(schoolId, batch, cancel);
+        foreach (var incident in Incidents) await store.SaveIncidentAsync(incident, cancel);
         await store.SaveLessonAsync(last, cancel);
         return true;
     }

@@ -7,7 +7,7 @@ namespace Slantwise.Surface.Tests.Host;
 
 public sealed partial class PrintPreviewTests(DemoFolder demo)
 {
-    private static readonly string[] Kinds = ["sheets", "class", "observation", "stations", "poster", "cues", "lesson", "pack"];
+    private static readonly string[] Kinds = ["sheets", "class", "observation", "stations", "poster", "cues", "lesson", "risk", "pack"];
 
     [Fact]
     public async Task Print_EveryDocument_IsAPdfByLinkAndByCommand()

@@ -8,7 +8,7 @@ namespace Slantwise.Desk.Pages.Lessons;
 public sealed record PrintChoice(string Kind, IReadOnlyDictionary<string, string> Values)
 {
     /// <summary>The documents, in the order a lesson needs them.</summary>
-    public static readonly IReadOnlyList<string> Kinds = ["sheets", "class", "observation", "lesson", "stations", "poster", "cues", "pack"];
+    public static readonly IReadOnlyList<string> Kinds = ["sheets", "class", "observation", "lesson", "risk", "stations", "poster", "cues", "pack"];
 
     private static readonly string[] ForAll = ["size", "paper-language", "cream"];
     private static readonly string[] ForSheets = ["look", "two-sided", "wide-spacing", "signs", "spare", "spare-from"];
@@ -32,7 +32,7 @@ public sealed record PrintChoice(string Kind, IReadOnlyDictionary<string, string
         "pack" => [.. ForAll, .. ForSheets, "cards", "name-others"],
         "stations" => [.. ForAll, "wide-spacing", "cards"],
         "poster" => [.. ForAll, "wide-spacing", "poster-size"],
-        "cues" => [.. ForAll, "wide-spacing"],
+        "cues" or "risk" => [.. ForAll, "wide-spacing"],
         "lesson" => [.. ForAll, "wide-spacing", "name-others"],
         _ => ["size", "paper-language"],
     };
