@@ -4,6 +4,7 @@ using Slantwise.Host.Printing;
 using Slantwise.Host.Words;
 using Slantwise.Records;
 using Slantwise.Records.Checks;
+using Slantwise.Records.Halls;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
 
@@ -36,7 +37,7 @@ internal static class SheetPrintCommand
 
             var what = Enum.Parse<PrintKind>(parsed.GetValue(kind)!, ignoreCase: true);
             var before = await LessonBefore.FindAsync(open.Store, record, what, cancel);
-            var pages = LessonPrint.Pages(record, before, what, paper);
+            var pages = LessonPrint.Pages(record, before, what, paper, await LessonHall.LoadAsync(open.Store, record.Lesson, cancel));
             if (pages.Count == 0) throw Refusal.Of("PrintNoPupils");
             await LessonPrint.KeepLayoutsAsync(open.Store, record, pages, cancel);
             await File.WriteAllBytesAsync(target, LessonPrint.Pdf(pages, record, what, paper.Language), cancel);

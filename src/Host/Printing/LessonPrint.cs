@@ -8,6 +8,7 @@ using Slantwise.Paper.LessonPages;
 using Slantwise.Paper.Pack;
 using Slantwise.Paper.Posters;
 using Slantwise.Records;
+using Slantwise.Records.Halls;
 using Slantwise.Records.Lessons;
 
 namespace Slantwise.Host.Printing;
@@ -16,15 +17,15 @@ namespace Slantwise.Host.Printing;
 internal static class LessonPrint
 {
     /// <summary>The pages; empty where there is nothing to print: a class without pupils. The lesson has a frozen sheet.</summary>
-    public static IReadOnlyList<PrintedPage> Pages(LessonRecord record, LessonRecord? before, PrintKind kind, PaperOptions options) => kind switch
+    public static IReadOnlyList<PrintedPage> Pages(LessonRecord record, LessonRecord? before, PrintKind kind, PaperOptions options, LessonHall? hall = null) => kind switch
     {
         PrintKind.Class => Unread(ClassSheetPages.Of(record, options)),
         PrintKind.Observation => ObservationPages.Of(record, options),
         PrintKind.Stations => Unread(StationCardPages.Of(record, options)),
         PrintKind.Poster => Unread(PosterPages.Of(record, options)),
         PrintKind.Cues => Unread(CueCardPages.Of(record, options)),
-        PrintKind.Lesson => Unread([LessonPage.Of(record, before, options)]),
-        PrintKind.Pack => LessonPack.Of(record, before, options),
+        PrintKind.Lesson => Unread([LessonPage.Of(record, before, options), .. HallPage.Of(record, hall, options) is { } drawn ? [drawn] : Array.Empty<Scene>()]),
+        PrintKind.Pack => LessonPack.Of(record, before, options, hall),
         _ => TaskSheetPages.Of(record, options),
     };
 

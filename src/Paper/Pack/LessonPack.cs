@@ -3,6 +3,7 @@ using Slantwise.Paper.Cards;
 using Slantwise.Paper.LessonPages;
 using Slantwise.Paper.Sheets;
 using Slantwise.Paper.Words;
+using Slantwise.Records.Halls;
 using Slantwise.Records.Lessons;
 
 namespace Slantwise.Paper.Pack;
@@ -14,17 +15,18 @@ public static class LessonPack
     /// <param name="record">The lesson, with its frozen sheet.</param>
     /// <param name="before">The class's last lesson with results before this one; none where there is none.</param>
     /// <param name="options">Paper, language and how the pupils' sheets are printed. On both sides of the paper, every part begins on a sheet of its own.</param>
+    /// <param name="hall">The lesson's hall, printed behind the lesson page; none where none was planned.</param>
     /// <returns>Pupils' sheets are the same forms as printed alone, and are read the same way. Empty for a class without pupils and no spare sheets.</returns>
     /// <exception cref="ArgumentException">The lesson has no frozen sheet, or its sheet has no task; large print two on a page.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Spare sheets are 0 to 60, numbered from 1 to 9 999.</exception>
-    public static IReadOnlyList<PrintedPage> Of(LessonRecord record, LessonRecord? before, PaperOptions options)
+    public static IReadOnlyList<PrintedPage> Of(LessonRecord record, LessonRecord? before, PaperOptions options, LessonHall? hall = null)
     {
         var sheets = TaskSheetPages.Of(record, options);
         if (sheets.Count == 0) return [];
         var words = new CardWords(options.Language);
         (string Name, IReadOnlyList<PrintedPage> Pages)[] parts =
         [
-            (words["PartLesson"], Pages([LessonPage.Of(record, before, options)])),
+            (words["PartLesson"], Pages([LessonPage.Of(record, before, options), .. HallPage.Of(record, hall, options) is { } drawn ? [drawn] : Array.Empty<Scene>()])),
             (words["PartClass"], Pages([.. ClassSheetPages.Of(record, options).Select(s => Tinted(s, options))])),
             (words["PartStations"], Pages(StationCardPages.Of(record, options))),
             (words["PartSheets"], sheets),

@@ -12,8 +12,6 @@ namespace Slantwise.Desk.Pages.Halls;
 /// <summary>A lesson in its hall: laid out, moved by hand, kept as one goes.</summary>
 public partial class LessonSpacePage
 {
-    private const double WidthMm = 180;
-    private const double MostHeightMm = 170;
     private const string TeacherKey = "teacher";
 
     private LessonRecord? _record;
@@ -188,7 +186,7 @@ public partial class LessonSpacePage
     private void Read()
     {
         _reading = HallReading.Of(_session!.Hall, _session.Layout, _record!.Pupils.Count, CultureInfo.CurrentUICulture);
-        _drawing = HallDrawing.Of(_session.Hall, _session.Layout, _reading, WidthMm, MostHeightMm, CultureInfo.CurrentUICulture);
+        _drawing = HallDrawing.Of(_session.Hall, _session.Layout, _reading, HallBox.Screen, CultureInfo.CurrentUICulture);
     }
 
     // One save at a time; what changed meanwhile is saved after it.

@@ -20,28 +20,23 @@ public sealed record HallDrawing(
     /// <summary>Everything in one drawing.</summary>
     public Scene Scene => new(
         WidthMm, HeightMm,
-        [.. Floor, .. Mats.SelectMany(m => m.Zone), .. Mats.SelectMany(m => m.Body), .. Above, .. Teacher, .. Foot], Description);
+        [.. Floor, .. Mats.SelectMany(m => m.Zone), .. Mats.SelectMany(m => m.Body), .. Above, .. Mats.SelectMany(m => m.Signs), .. Teacher, .. Foot], Description);
 
     /// <summary>Draws a hall with a layout in it.</summary>
     /// <param name="hall">The hall.</param>
     /// <param name="layout">What lies where.</param>
     /// <param name="reading">The layout, read.</param>
-    /// <param name="widthMm">The greatest width, 60 or more.</param>
-    /// <param name="mostHeightMm">The greatest height with scale bar and legend, 60 or more.</param>
+    /// <param name="box">The room there is.</param>
     /// <param name="culture">The reader's language.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Less than 60 mm wide or high.</exception>
-    public static HallDrawing Of(SchoolHall hall, HallLayout layout, HallReading reading, double widthMm, double mostHeightMm, CultureInfo culture) =>
-        new HallPainter(hall, layout, reading, widthMm, mostHeightMm, culture).Draw();
+    /// <exception cref="ArgumentOutOfRangeException">A box outside its ranges.</exception>
+    public static HallDrawing Of(SchoolHall hall, HallLayout layout, HallReading reading, HallBox box, CultureInfo culture) =>
+        new HallPainter(hall, layout, reading, box, culture).Draw();
 
     /// <summary>Draws an empty hall.</summary>
     /// <param name="hall">The hall.</param>
-    /// <param name="widthMm">The greatest width, 60 or more.</param>
-    /// <param name="mostHeightMm">The greatest height, 60 or more.</param>
+    /// <param name="box">The room there is.</param>
     /// <param name="culture">The reader's language.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Less than 60 mm wide or high.</exception>
-    public static HallDrawing Of(SchoolHall hall, double widthMm, double mostHeightMm, CultureInfo culture)
-    {
-        var empty = SpaceProposal.Start(null);
-        return new HallPainter(hall, empty, new([], [], null, null, [], []), widthMm, mostHeightMm, culture).Draw();
-    }
+    /// <exception cref="ArgumentOutOfRangeException">A box outside its ranges.</exception>
+    public static HallDrawing Of(SchoolHall hall, HallBox box, CultureInfo culture) =>
+        new HallPainter(hall, SpaceProposal.Start(null), new([], [], null, null, [], []), box, culture).Draw();
 }

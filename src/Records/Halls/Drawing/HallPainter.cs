@@ -8,11 +8,7 @@ namespace Slantwise.Records.Halls.Drawing;
 internal sealed class HallPainter
 {
     private const double MarginMm = 1;
-    private const double SideWordsMm = 11;
-    private const double WordsMm = 5.5;
     private const double WallMm = 0.9;
-    private const double WordsPt = 9;
-    private const double LeastMm = 60;
 
     private readonly SchoolHall _hall;
     private readonly HallLayout _layout;
@@ -20,28 +16,36 @@ internal sealed class HallPainter
     private readonly CultureInfo _culture;
     private readonly HallScale _scale;
     private readonly HallLegend _legend;
-    private readonly double _widthMm;
+    private readonly HallBox _box;
 
-    public HallPainter(SchoolHall hall, HallLayout layout, HallReading reading, double widthMm, double mostHeightMm, CultureInfo culture)
+    public HallPainter(SchoolHall hall, HallLayout layout, HallReading reading, HallBox box, CultureInfo culture)
     {
-        if (!(widthMm >= LeastMm && mostHeightMm >= LeastMm)) throw new ArgumentOutOfRangeException(nameof(widthMm), widthMm, $"A hall's drawing is at least {LeastMm} mm wide and high.");
-        (_hall, _layout, _reading, _widthMm, _culture) = (hall, layout, reading, widthMm, culture);
-        _legend = new HallLegend(hall, layout, reading, widthMm, culture);
-        var aroundMm = 2 * MarginMm + 2 * WordsMm + WallMm;
-        var mmPerM = Math.Min(
-            (widthMm - 2 * MarginMm - SideWordsMm - 2 * WallMm) / hall.WidthM,
-            (mostHeightMm - aroundMm - _legend.HeightMm) / hall.DepthM);
+        box.Check();
+        (_hall, _layout, _reading, _box, _culture) = (hall, layout, reading, box, culture);
+        _legend = new HallLegend(hall, layout, reading, box, culture);
+        var roomMm = box.WidthMm - 2 * MarginMm - SideWordsMm(box) - 2 * WallMm;
+        var mmPerM = Math.Min(roomMm / hall.WidthM, (box.MostHeightMm - 2 * MarginMm - 2 * WordsMm - 2 * WallMm - _legend.HeightMm) / hall.DepthM);
         // However little room there is, a scale is more than 0.
         mmPerM = Math.Max(mmPerM, 0.1);
-        var leftMm = MarginMm + SideWordsMm + WallMm + Math.Max(0, widthMm - 2 * MarginMm - SideWordsMm - 2 * WallMm - hall.WidthM * mmPerM) / 2;
+        var leftMm = LeftMm(box) + Math.Max(0, roomMm - hall.WidthM * mmPerM) / 2;
         _scale = new(mmPerM, leftMm, MarginMm + WordsMm + WallMm, hall.DepthM);
     }
+
+    /// <summary>Where the left wall of a hall as wide as the drawing stands.</summary>
+    public static double LeftMm(HallBox box) => MarginMm + SideWordsMm(box) + WallMm;
+
+    private double WordsPt => _box.WordsPt;
+
+    private double WordsMm => 0.6 * _box.WordsPt;
+
+    // "12.25 m" beside the left wall.
+    private static double SideWordsMm(HallBox box) => FittingText.WidthMm("00.00 m", box.WordsPt);
 
     public HallDrawing Draw()
     {
         var bottomMm = _scale.YMm(0) + WallMm + WordsMm;
         return new(
-            _widthMm, bottomMm + _legend.HeightMm + MarginMm, _scale, [.. Floor(), .. Shadows(), .. Things(), .. Walls()], [.. _layout.Mats.Select(Mat)], [.. Above()], [.. Teacher()],
+            _box.WidthMm, bottomMm + _legend.HeightMm + MarginMm, _scale, [.. Floor(), .. Shadows(), .. Things(), .. Walls()], [.. _layout.Mats.Select(Mat)], [.. Above()], [.. Teacher()],
             [.. _legend.Shapes(_scale, bottomMm)], Description());
     }
 
@@ -51,9 +55,9 @@ internal sealed class HallPainter
         // Every metre where metres can be told apart, every fifth a little stronger.
         var stepM = _scale.MmPerM >= 3 ? 1 : 5;
         for (var x = stepM; x < _hall.WidthM; x += stepM)
-            yield return new Line(_scale.XMm(x), _scale.YMm(0), _scale.XMm(x), _scale.YMm(_hall.DepthM), x % 5 == 0 ? 0.14 : 0.06, Tone.Faint);
+            yield return new Line(_scale.XMm(x), _scale.YMm(0), _scale.XMm(x), _scale.YMm(_hall.DepthM), 0.15, x % 5 == 0 ? Tone.AccentMiddle : Tone.AccentSoft);
         for (var y = stepM; y < _hall.DepthM; y += stepM)
-            yield return new Line(_scale.XMm(0), _scale.YMm(y), _scale.XMm(_hall.WidthM), _scale.YMm(y), y % 5 == 0 ? 0.14 : 0.06, Tone.Faint);
+            yield return new Line(_scale.XMm(0), _scale.YMm(y), _scale.XMm(_hall.WidthM), _scale.YMm(y), 0.15, y % 5 == 0 ? Tone.AccentMiddle : Tone.AccentSoft);
     }
 
     private IEnumerable<Shape> Shadows()
@@ -78,8 +82,8 @@ internal sealed class HallPainter
             if (!thing.IsHigh) foreach (var line in FloorHatch.Of(FloorHatch.Corners(place, _scale), 1, 0.15, Tone.Muted, isFalling: true)) yield return line;
             yield return new Box(x, y, w, h, Tone.Muted, 0.35);
             var room = FittingText.WidthMm(thing.Name, WordsPt) + 1.6;
-            if (thing.Name.Length == 0 || h < 4 || room > w) continue;
-            if (!thing.IsHigh) yield return new Box(x + w / 2 - room / 2, y + h / 2 - 2, room, 4, Tone.Ground, 0, 0.6);
+            if (thing.Name.Length == 0 || h < 0.45 * WordsPt || room > w) continue;
+            if (!thing.IsHigh) yield return new Box(x + w / 2 - room / 2, y + h / 2 - 0.22 * WordsPt, room, 0.44 * WordsPt, Tone.Ground, 0, 0.6);
             yield return HallSigns.Centred(x + w / 2, y + h / 2, thing.Name, WordsPt, thing.IsHigh ? Tone.Ground : Tone.Ink, TextWeight.Bold);
         }
     }
@@ -121,16 +125,17 @@ internal sealed class HallPainter
                 [(x - w / 2, y - h / 2), (x + w / 2, y - h / 2), (x + w / 2, y + h / 2), (x - w / 2, y + h / 2)], 1, 0.15, Tone.Muted));
         }
         body.Add(new Box(x - w / 2, y - h / 2, w, h, tone, isClashing ? 0.6 : 0.35, 0.5));
-        var pt = Math.Clamp(Math.Min(w, h) * 0.62 / 25.4 * 72, 5, 13);
+        var pt = Math.Clamp(Math.Min(w, h) * 0.62 / 25.4 * 72, WordsPt, 14);
         var number = (index + 1).ToString(_culture);
         if (isHidden) body.Add(new Disc(x, y, pt / 72 * 25.4 * 0.72, Tone.Ground));
         body.Add(HallSigns.Centred(x, y, number, pt, Tone.Ink, TextWeight.Bold));
         // Signs sit on the corners, so that the number stays free: station left above, too near right above, not seen right below.
         var sign = Math.Clamp(Math.Min(w, h) * 0.5, 1.8, 4);
-        if (StationLetter.Of(mat.Station) is { } letter) body.AddRange(HallSigns.Station(x - w / 2, y - h / 2, sign, letter));
-        if (isClashing) body.AddRange(HallSigns.Clash(x + w / 2, y - h / 2, sign));
-        if (isHidden) body.AddRange(HallSigns.Hidden(x + w / 2, y + h / 2, sign));
-        return new(zone, body);
+        var signs = new List<Shape>();
+        if (StationLetter.Of(mat.Station) is { } letter) signs.AddRange(HallSigns.Station(x - w / 2, y - h / 2, WordsPt, letter));
+        if (isClashing) signs.AddRange(HallSigns.Clash(x + w / 2, y - h / 2, sign));
+        if (isHidden) signs.AddRange(HallSigns.Hidden(x + w / 2, y + h / 2, sign));
+        return new(zone, body, signs);
     }
 
     private IEnumerable<Shape> Above()
@@ -147,7 +152,7 @@ internal sealed class HallPainter
     }
 
     private IEnumerable<Shape> Teacher() => _layout.Teacher() is { } place
-        ? HallSigns.Teacher(_scale.XMm(place.XM), _scale.YMm(place.YM), Math.Clamp(_scale.MmPerM * 0.8, 4, 7), _reading.Back?.FacingRad ?? Math.PI / 2) : [];
+        ? HallSigns.Teacher(_scale.XMm(place.XM), _scale.YMm(place.YM), Math.Clamp(_scale.MmPerM * 0.9, 5.5, 7), _reading.Back?.FacingRad ?? Math.PI / 2) : [];
 
     private string Description()
     {

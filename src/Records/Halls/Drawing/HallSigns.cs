@@ -34,11 +34,12 @@ internal static class HallSigns
     }
 
     /// <summary>A station: its letter in a dark disc.</summary>
-    public static IEnumerable<Shape> Station(double xMm, double yMm, double sizeMm, string letter)
+    public static IEnumerable<Shape> Station(double xMm, double yMm, double sizePt, string letter)
     {
-        yield return new Disc(xMm, yMm, 0.56 * sizeMm, Tone.Ground);
-        yield return new Disc(xMm, yMm, 0.5 * sizeMm, Tone.Ink);
-        yield return Centred(xMm, yMm, letter, 0.66 * sizeMm / 25.4 * 72, Tone.Ground, TextWeight.Bold);
+        var radiusMm = 0.64 * sizePt * 25.4 / 72;
+        yield return new Disc(xMm, yMm, radiusMm + 0.25, Tone.Ground);
+        yield return new Disc(xMm, yMm, radiusMm, Tone.Ink);
+        yield return Centred(xMm, yMm, letter, sizePt, Tone.Ground, TextWeight.Bold);
     }
 
     /// <summary>The teacher from above, shoulders across the way faced.</summary>
