@@ -9,6 +9,9 @@ public sealed record HallBox(double WidthMm, double MostHeightMm, double WordsPt
     /// <summary>A screen's: a drawing about as wide as a page.</summary>
     public static HallBox Screen { get; } = new(180, 170, 9);
 
+    /// <summary>One beside a form.</summary>
+    public static HallBox Form { get; } = new(125, 130, 9);
+
     /// <summary>A small one in a list.</summary>
     public static HallBox Card { get; } = new(110, 90, 9);
 

@@ -81,11 +81,31 @@ internal sealed class HallPainter
             yield return new Box(x, y, w, h, thing.IsHigh ? Tone.Muted : Tone.Ground);
             if (!thing.IsHigh) foreach (var line in FloorHatch.Of(FloorHatch.Corners(place, _scale), 1, 0.15, Tone.Muted, isFalling: true)) yield return line;
             yield return new Box(x, y, w, h, Tone.Muted, 0.35);
-            var room = FittingText.WidthMm(thing.Name, WordsPt) + 1.6;
-            if (thing.Name.Length == 0 || h < 0.45 * WordsPt || room > w) continue;
-            if (!thing.IsHigh) yield return new Box(x + w / 2 - room / 2, y + h / 2 - 0.22 * WordsPt, room, 0.44 * WordsPt, Tone.Ground, 0, 0.6);
-            yield return HallSigns.Centred(x + w / 2, y + h / 2, thing.Name, WordsPt, thing.IsHigh ? Tone.Ground : Tone.Ink, TextWeight.Bold);
+            foreach (var shape in NameOf(thing, place, x, y, w, h)) yield return shape;
         }
+    }
+
+    // In the thing where there is room, else beside it on the side of the hall's middle.
+    private IEnumerable<Shape> NameOf(HallThing thing, FloorRectangle place, double x, double y, double w, double h)
+    {
+        if (thing.Name.Length == 0) yield break;
+        var (roomMm, lineMm) = (FittingText.WidthMm(thing.Name, WordsPt) + 1.6, 0.45 * WordsPt);
+        if (roomMm <= w && lineMm <= h)
+        {
+            if (!thing.IsHigh) yield return new Box(x + w / 2 - roomMm / 2, y + h / 2 - lineMm / 2, roomMm, lineMm, Tone.Ground, 0, 0.6);
+            yield return HallSigns.Centred(x + w / 2, y + h / 2, thing.Name, WordsPt, thing.IsHigh ? Tone.Ground : Tone.Ink, TextWeight.Bold);
+            yield break;
+        }
+        if (h > 2 * w)
+        {
+            var isRight = place.Centre.XM > _hall.WidthM / 2;
+            var name = HallSigns.Centred(isRight ? x - 1 : x + w + 1, y + h / 2, thing.Name, WordsPt, Tone.Muted);
+            yield return name with { Anchor = isRight ? TextAnchor.End : TextAnchor.Start };
+            yield break;
+        }
+        var isBack = place.Centre.YM > _hall.DepthM / 2;
+        var middle = Math.Clamp(x + w / 2, _scale.XMm(0) + roomMm / 2, Math.Max(_scale.XMm(0) + roomMm / 2, _scale.XMm(_hall.WidthM) - roomMm / 2));
+        yield return HallSigns.Centred(middle, isBack ? y + h + lineMm * 0.6 : y - lineMm * 0.6, thing.Name, WordsPt, Tone.Muted);
     }
 
     // What reaches beyond the walls is drawn up to them.
@@ -114,7 +134,10 @@ internal sealed class HallPainter
         var half = _layout.ClearM / 2 * _scale.MmPerM;
         var (isClashing, isHidden) = (_reading.ClashingMats.Contains(index), _reading.HiddenMats.Contains(index));
         var tone = isClashing ? Tone.Caution : isHidden ? Tone.Muted : Tone.Accent;
-        Shape[] zone = half > 0 ? [new Box(x - w / 2 - half, y - h / 2 - half, w + 2 * half, h + 2 * half, Tone.AccentSoft, 0, half)] : [];
+        // What stays clear ends at the walls.
+        var (left, right) = (Math.Max(x - w / 2 - half, _scale.XMm(0)), Math.Min(x + w / 2 + half, _scale.XMm(_hall.WidthM)));
+        var (top, bottom) = (Math.Max(y - h / 2 - half, _scale.YMm(_hall.DepthM)), Math.Min(y + h / 2 + half, _scale.YMm(0)));
+        Shape[] zone = half > 0 && right > left && bottom > top ? [new Box(left, top, right - left, bottom - top, Tone.AccentSoft, 0, Math.Min(half, Math.Min(right - left, bottom - top) / 2))] : [];
 
         var body = new List<Shape>();
         if (mat.FallM > 0) body.Add(DashedCircle.Of(x, y, mat.FallM * _scale.MmPerM, isClashing ? Tone.Caution : Tone.Accent, 0.22));
