@@ -9,13 +9,17 @@ public sealed record TeacherBack(double FacingRad, IReadOnlyList<int> BehindMats
 {
     private const double Near = 1e-9;
 
+    // A mat under the teacher's feet lies neither before nor behind.
+    private const double UnderM = 0.001;
+
     /// <summary>The way faced from a place.</summary>
     /// <param name="place">Where the teacher stands.</param>
     /// <param name="mats">Any number; without one the teacher faces the back wall.</param>
     /// <remarks>That half a turn is in front is a working rule without a source.</remarks>
     public static TeacherBack Of(FloorPoint place, IReadOnlyList<PlacedMat> mats)
     {
-        var ways = mats.Select((m, i) => (Way: Math.Atan2(m.Centre.YM - place.YM, m.Centre.XM - place.XM), Mat: i)).ToList();
+        var ways = mats.Select((m, i) => (X: m.Centre.XM - place.XM, Y: m.Centre.YM - place.YM, Mat: i)).Where(w => w.X * w.X + w.Y * w.Y > UnderM * UnderM)
+            .Select(w => (Way: Math.Atan2(w.Y, w.X), w.Mat)).ToList();
         if (ways.Count == 0) return new(Math.PI / 2, []);
         // One way is the first that is still seen on the right; the turn from it to the last one seen is the smallest of equal ones.
         var best = ways.Select(first =>
