@@ -31,12 +31,27 @@ public static class SvgWriter
         // Without a description a text beside the drawing says the same: a screen reader passes over it.
         if (scene.Description.Length == 0) svg.Append(" aria-hidden=\"true\">");
         else Describe(svg, scene.Description);
-        foreach (var shape in scene.Shapes)
+        Append(svg, scene.Shapes);
+        return svg.Append("\n</svg>").ToString();
+    }
+
+    /// <summary>Shapes alone, to stand inside an <c>svg</c> element whose units are millimetres: a drawing in pieces that a page moves.</summary>
+    /// <param name="shapes">Any number, drawn in order.</param>
+    /// <exception cref="ArgumentException">A number that is not finite.</exception>
+    public static string Write(IReadOnlyList<Shape> shapes)
+    {
+        var svg = new StringBuilder();
+        Append(svg, shapes);
+        return svg.ToString();
+    }
+
+    private static void Append(StringBuilder svg, IReadOnlyList<Shape> shapes)
+    {
+        foreach (var shape in shapes)
         {
             svg.Append('\n');
             Append(svg, shape);
         }
-        return svg.Append("\n</svg>").ToString();
     }
 
     // The first sentence names the drawing, what follows describes it.

@@ -4,6 +4,7 @@ using Slantwise.Host.Printing;
 using Slantwise.Host.Words;
 using Slantwise.Records;
 using Slantwise.Records.Checks;
+using Slantwise.Records.Halls;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Schools;
 
@@ -36,7 +37,7 @@ internal static class SheetPrintCommand
 
             var what = Enum.Parse<PrintKind>(parsed.GetValue(kind)!, ignoreCase: true);
             var plans = await LessonAround.LoadAsync(open.Store, record, what, cancel);
-            var pages = LessonPrint.Pages(record, plans, what, paper, await LessonPrint.RiskAsync(open.Store, record, what, cancel));
+            var pages = LessonPrint.Pages(record, plans, what, paper);
             if (pages.Count == 0) throw Refusal.Of("PrintNoPupils");
             await LessonPrint.KeepLayoutsAsync(open.Store, record, pages, cancel);
             await File.WriteAllBytesAsync(target, LessonPrint.Pdf(pages, record, what, paper.Language), cancel);

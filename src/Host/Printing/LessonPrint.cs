@@ -18,7 +18,7 @@ namespace Slantwise.Host.Printing;
 internal static class LessonPrint
 {
     /// <summary>The pages; empty where there is nothing to print: a class without pupils. The lesson has a frozen sheet.</summary>
-    public static IReadOnlyList<PrintedPage> Pages(LessonRecord record, LessonPlans plans, PrintKind kind, PaperOptions options, RiskMaterial? risk = null) => kind switch
+    public static IReadOnlyList<PrintedPage> Pages(LessonRecord record, LessonPlans plans, PrintKind kind, PaperOptions options) => kind switch
     {
         PrintKind.Class => Unread(ClassSheetPages.Of(record, options)),
         PrintKind.Observation => ObservationPages.Of(record, options),
@@ -26,14 +26,10 @@ internal static class LessonPrint
         PrintKind.Poster => Unread(PosterPages.Of(record, options)),
         PrintKind.Cues => Unread(CueCardPages.Of(record, options)),
         PrintKind.Lesson => Unread(LessonPage.Of(record, plans, options)),
-        PrintKind.Pack => LessonPack.Of(record, plans, options, risk is null ? null : RiskPage.Of(record, risk, options.Language)),
-        PrintKind.Risk => Unread(RiskPagePages.Of(RiskPage.Of(record, risk ?? new() { Content = record.Sheet?.Content }, options.Language), options)),
+        PrintKind.Pack => LessonPack.Of(record, plans, options),
+        PrintKind.Risk => Unread(RiskPagePages.Of(RiskPage.Of(record, plans.Risk ?? new() { Content = record.Sheet?.Content }, options.Language), options)),
         _ => TaskSheetPages.Of(record, options),
     };
-
-    /// <summary>What a risk page needs beside the record; none where what is printed has none.</summary>
-    public static async Task<RiskMaterial?> RiskAsync(IStore store, LessonRecord record, PrintKind kind, CancellationToken cancel) =>
-        kind is PrintKind.Risk or PrintKind.Pack ? await RiskMaterial.LoadAsync(store, record, cancel) : null;
 
     private static IReadOnlyList<PrintedPage> Unread(IReadOnlyList<Scene> pages) => [.. pages.Select(s => new PrintedPage(s, []))];
 

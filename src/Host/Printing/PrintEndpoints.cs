@@ -2,6 +2,7 @@ using Microsoft.Net.Http.Headers;
 using Slantwise.Desk;
 using Slantwise.Engines.Drawing;
 using Slantwise.Paper;
+using Slantwise.Records.Halls;
 using Slantwise.Records.Lessons;
 
 namespace Slantwise.Host.Printing;
@@ -56,7 +57,7 @@ internal static class PrintEndpoints
     private static async Task<IReadOnlyList<PrintedPage>> PagesAsync(LessonRecord record, PrintKind kind, PaperOptions options, DeskSchool desk, HttpContext http)
     {
         var plans = await LessonAround.LoadAsync(desk.Store, record, kind, http.RequestAborted);
-        return LessonPrint.Pages(record, plans, kind, options, await LessonPrint.RiskAsync(desk.Store, record, kind, http.RequestAborted));
+        return LessonPrint.Pages(record, plans, kind, options);
     }
 
     private static async Task<LessonRecord?> LoadAsync(Guid lessonId, DeskSchool desk, HttpContext http)

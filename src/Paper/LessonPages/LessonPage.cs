@@ -22,7 +22,7 @@ public static class LessonPage
     /// <param name="plans">What is known around it: other plans, and the class's last lesson with results.</param>
     /// <param name="options">Paper, language, and whether those with other levels are named.</param>
     /// <returns>
-    /// One page or two. What has no room on two is left out in one order, the least needed in the hall first, and the page says what was left out.
+    /// One page or two, and one of the hall where that was planned. What has no room on two is left out in one order, the least needed in the hall first, and the page says what was left out.
     /// Cautions never are. How many pupils have other levels is said, never why.
     /// </returns>
     /// <exception cref="ArgumentException">The lesson has no frozen sheet, or its sheet has no task; cautions longer than a sheet may hold.</exception>
@@ -35,11 +35,12 @@ public static class LessonPage
             // Wider spacing goes last of all, where nothing else makes it fit.
             ?? Fitted(record, plans, options with { HasWideSpacing = false }, options.HasWideSpacing)
             ?? throw new ArgumentException("A lesson's cautions are too long for two pages: a sheet holds at most three tasks, and a caution at most 300 characters.", nameof(record));
+        Scene[] hall = HallPage.Of(record, plans.Hall, options) is { } drawn ? [drawn] : [];
         return [.. pages.Select(page =>
         {
             var scene = page with { Description = words.Of("LessonDescription", record.Class.Name, new PaperWords(options.Language).Date(record.Lesson.Date)) };
             return options.IsCream ? Cream.Of(new PrintedPage(scene, [])).Scene : scene;
-        })];
+        }), .. hall];
     }
 
     // None where even the least takes more than two pages.

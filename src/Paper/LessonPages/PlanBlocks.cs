@@ -16,10 +16,6 @@ internal static class PlanBlocks
     [
         // The plan's answers: tries each, waiting, the last one done.
 
-        // The hall to scale.
-
         // The groups.
-
-        // The risk page's controls.
     ];
 }

@@ -4,6 +4,7 @@ using Slantwise.Paper.LessonPages;
 using Slantwise.Paper.RiskPages;
 using Slantwise.Paper.Sheets;
 using Slantwise.Paper.Words;
+using Slantwise.Records.Halls;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Safety;
 
@@ -16,11 +17,10 @@ public static class LessonPack
     /// <param name="record">The lesson, with its frozen sheet.</param>
     /// <param name="plans">What is known around it.</param>
     /// <param name="options">Paper, language and how the pupils' sheets are printed. On both sides of the paper, every part begins on a sheet of its own.</param>
-    /// <param name="risk">The lesson's risk page; none to leave it out.</param>
     /// <returns>Pupils' sheets are the same forms as printed alone, and are read the same way. Empty for a class without pupils and no spare sheets.</returns>
     /// <exception cref="ArgumentException">The lesson has no frozen sheet, or its sheet has no task; large print two on a page.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Spare sheets are 0 to 60, numbered from 1 to 9 999.</exception>
-    public static IReadOnlyList<PrintedPage> Of(LessonRecord record, LessonPlans plans, PaperOptions options, RiskPage? risk = null)
+    public static IReadOnlyList<PrintedPage> Of(LessonRecord record, LessonPlans plans, PaperOptions options)
     {
         var sheets = TaskSheetPages.Of(record, options);
         if (sheets.Count == 0) return [];
@@ -28,7 +28,7 @@ public static class LessonPack
         (string Name, IReadOnlyList<PrintedPage> Pages)[] parts =
         [
             (words["PartLesson"], Pages(LessonPage.Of(record, plans, options))),
-            .. risk is null ? [] : new[] { (risk.Say("Title"), Pages(RiskPagePages.Of(risk, options))) },
+            .. plans.Risk is null ? [] : new[] { RiskPart(RiskPage.Of(record, plans.Risk, options.Language), options) },
             (words["PartClass"], Pages([.. ClassSheetPages.Of(record, options).Select(s => Tinted(s, options))])),
             (words["PartStations"], Pages(StationCardPages.Of(record, options))),
             (words["PartSheets"], sheets),
@@ -44,6 +44,8 @@ public static class LessonPack
     }
 
     private static IReadOnlyList<PrintedPage> Pages(IReadOnlyList<Scene> scenes) => [.. scenes.Select(s => new PrintedPage(s, []))];
+
+    private static (string Name, IReadOnlyList<PrintedPage> Pages) RiskPart(RiskPage risk, PaperOptions options) => (risk.Say("Title"), Pages(RiskPagePages.Of(risk, options)));
 
     private static Scene Tinted(Scene scene, PaperOptions options) => options.IsCream ? Cream.Of(new PrintedPage(scene, [])).Scene : scene;
 

@@ -15,6 +15,12 @@ public sealed record HallLayout
     /// <summary>Free floor to walls and things, 0 to 10 metres.</summary>
     public required double WallClearM { get; init; }
 
+    /// <summary>Whether two falling circles may not overlap either, so that two who fall at once cannot meet.</summary>
+    public bool AreCirclesApart { get; init; }
+
+    /// <summary>The age the class is reckoned with, 5 to 18 years; none where nobody said.</summary>
+    public int? AgeYears { get; init; }
+
     /// <summary>The mats, at most 100.</summary>
     public IReadOnlyList<LaidMat> Mats { get; init; } = [];
 

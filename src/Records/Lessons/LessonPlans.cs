@@ -21,17 +21,14 @@ public sealed record LessonPlans
     /// <summary>The designs of the school's own tasks, by task id; the library's come with the program.</summary>
     public IReadOnlyList<TaskDesign> OwnDesigns { get; init; } = [];
 
-    /// <summary>Where things are in the lesson; none where it was not planned.</summary>
-    public LessonSpace? Space { get; init; }
-
-    /// <summary>The hall of <see cref="Space"/>; none where there is none.</summary>
-    public SchoolHall? Hall { get; init; }
+    /// <summary>The lesson's hall and what lies where; none where it was not planned.</summary>
+    public LessonHall? Hall { get; init; }
 
     /// <summary>The lesson's groups; none where they were not made.</summary>
     public LessonGroups? Groups { get; init; }
 
-    /// <summary>What the teacher wrote on the risk page; none where nothing was written.</summary>
-    public LessonRisk? Risk { get; init; }
+    /// <summary>What its risk page is made of; none to leave that page out.</summary>
+    public RiskMaterial? Risk { get; init; }
 
     /// <summary>Loads what is known around a lesson.</summary>
     /// <param name="store">Where to load it from.</param>
@@ -41,15 +38,13 @@ public sealed record LessonPlans
     public static async Task<LessonPlans> LoadAsync(IStore store, LessonRecord record, SheetContent? content = null, CancellationToken cancel = default)
     {
         var (schoolId, lesson) = (record.School.Id, record.Lesson);
-        var space = await store.FindLessonSpaceAsync(schoolId, lesson.Id, cancel);
         return new LessonPlans
         {
             Before = await BeforeAsync(store, record, content ?? record.Sheet?.Content, cancel),
             OwnDesigns = [.. (await store.ListTaskDesignsAsync(schoolId, cancel)).Select(d => d.Design)],
-            Space = space,
-            Hall = space is null ? null : (await store.ListHallsAsync(schoolId, cancel)).FirstOrDefault(h => h.Id == space.HallId),
+            Hall = await LessonHall.LoadAsync(store, lesson, cancel),
             Groups = (await store.ListLessonGroupsAsync(schoolId, cancel)).FirstOrDefault(g => g.LessonId == lesson.Id),
-            Risk = await store.FindLessonRiskAsync(schoolId, lesson.Id, cancel),
+            Risk = await RiskMaterial.LoadAsync(store, record, cancel),
         };
     }
 

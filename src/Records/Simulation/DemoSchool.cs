@@ -69,6 +69,9 @@ public sealed partial record DemoSchool
         foreach (var lesson in Lessons.Where(lesson => lesson != last)) await store.SaveLessonAsync(lesson, cancel);
         foreach (var batch in Entries.Chunk(1000)) await store.AppendEntriesAsync(schoolId, batch, cancel);
         foreach (var incident in Incidents) await store.SaveIncidentAsync(incident, cancel);
+        // The first class's next lesson lies in the hall already.
+        if (Lessons.LastOrDefault(l => l.ClassId == Classes[0].Id) is { } next && next != last)
+            await DemoHall.SaveAsync(store, schoolId, next.Id, next.MatCount ?? 12, Sheets[^1].Draft, cancel);
         await store.SaveLessonAsync(last, cancel);
         return true;
     }
