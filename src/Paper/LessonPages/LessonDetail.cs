@@ -9,6 +9,7 @@ internal sealed record LessonDetail
         ("CutSomeNotes", d => d with { NotesMm = 14 }),
         ("CutPhaseNotes", d => d with { HasPhaseNotes = false }),
         ("CutPatterns", d => d with { HasPatterns = false }),
+        ("CutPlan", d => d with { HasPlan = false }),
         ("CutPurposes", d => d with { MostPurposeCount = 1 }),
         ("CutLines", d => d with { MostLineCount = 1 }),
         ("CutDebrief", d => d with { HasDebrief = false }),
@@ -26,6 +27,9 @@ internal sealed record LessonDetail
     public int QuestionsPerTopicCount { get; init; } = 2;
 
     public bool HasPhaseNotes { get; init; } = true;
+
+    /// <summary>Whether time and mats are there.</summary>
+    public bool HasPlan { get; init; } = true;
 
     public bool HasPhaseList { get; init; } = true;
 

@@ -41,6 +41,7 @@ public static class LessonPage
         var (words, paperWords) = (new CardWords(options.Language), new PaperWords(options.Language));
         var head = new ClassHead(record, frame, paperWords, isPaged: false);
         var top = frame.TopMm + head.HeightMm;
+        var plan = new PlanLines(record, frame, options, words);
         var asking = new Asking(record, before, options.Language, words, paperWords);
         IReadOnlyList<string> always = isWideAsked && !options.HasWideSpacing ? ["CutSpacing"] : [];
 
@@ -75,6 +76,7 @@ public static class LessonPage
         IReadOnlyList<Block> Blocks(LessonDetail detail, IReadOnlyList<string> cuts) =>
         [
             .. new TimeLine(record.Lesson.Phases, frame, words).Blocks(detail),
+            .. plan.Blocks(detail),
             .. record.Sheet!.Content.Tasks.SelectMany((task, i) => new TaskBrief(task, i + 1, record, frame, paperWords).Blocks(detail)),
             .. Pairs(record, options, frame, words, paperWords, asking, detail),
             .. Notes(frame, words, detail),
