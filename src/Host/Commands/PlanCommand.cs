@@ -14,17 +14,14 @@ internal static class PlanCommand
     public static Command Of(GlobalOptions options)
     {
         var pick = new LessonPick();
-        var mats = new Option<int?>("--mats") { Description = HostWords.Say("OptionMats"), HelpName = "N" };
-        var each = new Option<int?>("--pupils-a-mat") { Description = HostWords.Say("OptionPupilsAMat"), HelpName = "N" };
-        var seed = new Option<ulong?>("--seed") { Description = HostWords.Say("OptionPlanSeed"), HelpName = "N" };
-        var command = new Command("plan", HostWords.Say("PlanHelp")) { mats, each, seed };
+        var tried = new PlanFlags();
+        var command = new Command("plan", HostWords.Say("PlanHelp"));
+        tried.AddTo(command);
         pick.AddTo(command);
         command.SetAction(async (parsed, cancel) =>
         {
-            var choice = new PlanningChoice { MatCount = parsed.GetValue(mats), PupilsAMat = parsed.GetValue(each), Seed = parsed.GetValue(seed) };
-            if (choice is { MatCount: not null, PupilsAMat: not null }) throw Refusal.Of("PlanMatsTwice");
-            if (!choice.IsWithin) throw Refusal.Of("PlanChoice", PlanningChoice.MostMats, PlanningChoice.MostPupilsAMat);
-
+            // What cannot be tried is refused before anything is looked for.
+            tried.Of(parsed, PlanningChoice.Usual);
             await using var open = await OpenStore.OpenAsync(parsed, options, cancel);
             var school = await open.SchoolAsync(cancel);
             var lesson = await pick.LessonAsync(parsed, open.Store, school, isWritten: false, cancel);
@@ -32,7 +29,7 @@ internal static class PlanCommand
             var culture = CultureInfo.CurrentUICulture;
             if (LessonPlanning.ProblemOf(record) is { } problem) throw new Refusal(PlanningWords.Text("Problem" + problem, culture));
             var sheet = record.Sheet?.Content ?? (lesson.SheetId is { } id ? (await open.Store.FindSheetAsync(school.Id, id, cancel))?.Draft : null);
-            var planning = LessonPlanning.Of(record, sheet, choice);
+            var planning = LessonPlanning.Of(record, sheet, tried.Of(parsed, lesson.Practice ?? PlanningChoice.Usual));
             var reading = PlanningReading.Of(planning, culture);
             Answer.Say(parsed, options, Lines(record, reading), Json(record, planning, reading));
             return 0;
@@ -64,6 +61,8 @@ internal static class PlanCommand
         seed = planning.Seed,
         runCount = planning.Ranges.RunCount,
         plannedMats = planning.PlannedMats,
+        kept = record.Lesson.Practice,
+        choice = planning.Choice,
         plan = planning.Plan,
         outlook = new
         {
@@ -74,12 +73,17 @@ internal static class PlanCommand
             planning.Outlook.RoleFraction,
             planning.Outlook.RestingFraction,
             planning.Outlook.WaitingFraction,
+            planning.Outlook.CycleS,
+            planning.Outlook.LastDoneS,
             planning.Outlook.LeftS,
+            cautions = planning.Outlook.Cautions.ToString(),
         },
-        ranges = new { planning.Ranges.FewestTrials, planning.Ranges.MiddleTrials, planning.Ranges.MostTrials, planning.Ranges.WaitingFraction, planning.Ranges.InTimeRuns },
+        ranges = new { planning.Ranges.FewestTrials, planning.Ranges.MiddleTrials, planning.Ranges.MostTrials, planning.Ranges.WaitingFraction, planning.Ranges.LastDoneS, planning.Ranges.InTimeRuns },
         endS = planning.EndS,
         lastDoneS = planning.LastDoneS,
         lastDoneRange = planning.LastDoneRange,
+        talkS = planning.TalkS,
+        pupilsAMat = planning.PupilsAMat,
         answers = new { tries = reading.Tries, waiting = reading.Waiting, lastDone = reading.LastDone, more = reading.More },
         warnings = reading.Warnings,
         changes = planning.More.Single.Concat(planning.More.Pairs).Zip(reading.Changes, (change, sentence) => new

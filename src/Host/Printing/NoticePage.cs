@@ -16,6 +16,9 @@ internal static class NoticePage
     public static IResult NoPupils(Guid classId) =>
         Of(StatusCodes.Status409Conflict, HostWords.Say("PrintNoPupils"), $"/classes/{classId}", HostWords.Say("ToClass"));
 
+    public static IResult NoGroups(Guid lessonId) =>
+        Of(StatusCodes.Status409Conflict, HostWords.Say("PrintNoGroups"), $"/lessons/{lessonId}/groups", HostWords.Say("ToGroups"));
+
     public static IResult NotOpen(Guid lessonId) =>
         Of(StatusCodes.Status409Conflict, HostWords.Say("FloorNotOpen"), $"/lessons/{lessonId}/floor", HostWords.Say("ToTablets"));
 

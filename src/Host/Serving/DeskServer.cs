@@ -79,6 +79,7 @@ internal static class DeskServer
         app.MapDeskKey();
         app.MapSync();
         app.MapPrints();
+        app.MapGroupPrint();
         app.MapFonts();
         app.MapTables();
         app.MapScans();

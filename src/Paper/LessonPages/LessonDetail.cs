@@ -10,6 +10,7 @@ internal sealed record LessonDetail
         ("CutSomeNotes", d => d with { NotesMm = 14 }),
         ("CutPhaseNotes", d => d with { HasPhaseNotes = false }),
         ("CutPatterns", d => d with { HasPatterns = false }),
+        ("CutPlan", d => d with { HasPlan = false }),
         ("CutPurposes", d => d with { MostPurposeCount = 1 }),
         ("CutLines", d => d with { MostLineCount = 1 }),
         ("CutDebrief", d => d with { HasDebrief = false }),
@@ -34,6 +35,9 @@ internal sealed record LessonDetail
     public bool HasAims { get; init; } = true;
 
     public bool HasPhaseNotes { get; init; } = true;
+
+    /// <summary>Whether time and mats are there.</summary>
+    public bool HasPlan { get; init; } = true;
 
     public bool HasPhaseList { get; init; } = true;
 

@@ -49,6 +49,7 @@ public static class LessonPage
         var frame = PageFrame.Of(options.Size) with { Type = TypeScale.Of(options with { IsLargePrint = false, IsTwoUp = false }) };
         var (words, paperWords) = (new CardWords(options.Language), new PaperWords(options.Language));
         var asking = new Asking(record, plans, options.Language, words);
+        var plan = new PlanLines(record, frame, options, words);
         IReadOnlyList<string> always = isWideAsked && !options.HasWideSpacing ? ["CutSpacing"] : [];
 
         var single = new ClassHead(record, frame, paperWords, isPaged: false);
@@ -97,8 +98,8 @@ public static class LessonPage
         [
             .. Aims(record, frame, words, detail),
             .. new TimeLine(record.Lesson.Phases, frame, words).Blocks(detail),
+            .. plan.Blocks(detail),
             .. record.Sheet!.Content.Tasks.SelectMany((task, i) => new TaskBrief(task, i + 1, record, frame, paperWords, asking.Errors(task)).Blocks(detail)),
-            .. PlanBlocks.Of(record, plans, options, frame, detail),
             .. Pairs(record, options, frame, words, paperWords, asking, detail),
             .. Notes(frame, words, detail),
             .. Cut(frame, words, cuts),

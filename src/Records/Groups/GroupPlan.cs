@@ -3,8 +3,14 @@ using Slantwise.Engines.Planning.Groups;
 namespace Slantwise.Records.Groups;
 
 /// <summary>Groups, and what was wished for them.</summary>
-public sealed record GroupPlan
+public sealed partial record GroupPlan
 {
+    /// <summary>Wishes there may be at most.</summary>
+    public const int MostWishes = 100;
+
+    /// <summary>Seeds there are.</summary>
+    public const int SeedCount = 1_000_000;
+
     /// <summary>The groups, 1 to 30.</summary>
     public IReadOnlyList<LessonGroup> Groups { get; init; } = [];
 
@@ -19,6 +25,12 @@ public sealed record GroupPlan
 
     /// <summary>What was said of pupils. A class's next lesson starts with it.</summary>
     public IReadOnlyList<KnownExperience> Known { get; init; } = [];
+
+    /// <summary>How many groups are asked for when they are made.</summary>
+    public GroupSizing Sizing { get; init; } = GroupSizing.Usual;
+
+    /// <summary>Whether pupils noted as absent in this lesson are left out.</summary>
+    public bool LeavesOutAbsent { get; init; }
 
     /// <summary>The seed: the same one gives the same groups. 0 to 999999.</summary>
     public int Seed { get; init; }

@@ -7,20 +7,20 @@ internal sealed class LessonClock
 {
     private readonly List<(double StartS, double EndS)> _practice = [];
 
-    public LessonClock(IReadOnlyList<LessonPhase> phases)
+    public LessonClock(IReadOnlyList<LessonSpan> spans)
     {
-        foreach (var phase in phases)
+        foreach (var span in spans)
         {
             var startS = TotalS;
-            TotalS += phase.DurationMin * 60.0;
-            if (phase.Kind != PhaseKind.Activity) continue;
+            TotalS += span.DurationS;
+            if (span.Kind != PhaseKind.Activity) continue;
             _practice.Add((startS, TotalS));
         }
         double atS = 0;
-        foreach (var phase in phases)
+        foreach (var span in spans)
         {
-            if (phase.Kind == PhaseKind.Instruction && atS < EndS) InstructionS += phase.DurationMin * 60.0;
-            atS += phase.DurationMin * 60.0;
+            if (span.Kind == PhaseKind.Instruction && atS < EndS) InstructionS += span.DurationS;
+            atS += span.DurationS;
         }
     }
 

@@ -23,6 +23,9 @@ public static class PlanningDefaults
     /// <summary>Between two sets: looking at the sheet, choosing a level, saying beforehand what will come off.</summary>
     public const double BetweenSetsS = 60;
 
+    /// <summary>One change of stations, where there are any.</summary>
+    public const double ChangeS = 60;
+
     /// <summary>One repetition of several: a jump of the rope, a bounce.</summary>
     public const double RepetitionS = 1.5;
 

@@ -46,12 +46,7 @@ public sealed record PlanningReading(
             [.. planning.More.Single.Concat(planning.More.Pairs).Select(c => ChangeLine(planning, c, culture))],
             TalkOf(planning, culture),
             [.. planning.Blocks.Shares.Select(s => ShareOf(s, culture))],
-            [
-                Say("GroundsPlan", plan.PupilCount, plan.MatCount, planning.PupilsAMat, plan.SetCount, plan.TrialsASet, plan.ActionS),
-                Say("GroundsTimes", plan.EnterS, plan.LeaveS, plan.RestS, plan.RecordS, plan.BetweenSetsS),
-                Say("GroundsRules"),
-                Say("GroundsRuns", ranges.RunCount, planning.Seed, TimeSpread.Usual.TurnSd, TimeSpread.Usual.PupilSd),
-            ]);
+            GroundsOf(planning, culture));
     }
 
     /// <summary>A change in a few words.</summary>
@@ -69,6 +64,22 @@ public sealed record PlanningReading(
         if (change.CutSets > 0) parts.Add(PlanningWords.TextCount("ChangeSets", culture, after.SetCount, after.TrialsASet, before.SetCount, before.TrialsASet));
         if (change.CutTalkS > 0) parts.Add(PlanningWords.Text("ChangeTalk", culture, change.CutTalkS / 60));
         return string.Join(PlanningWords.Text("And", culture), parts);
+    }
+
+    private static IReadOnlyList<string> GroundsOf(LessonPlanning planning, CultureInfo culture)
+    {
+        var plan = planning.Plan;
+        string Say(string key, params object[] gaps) => PlanningWords.Text(key, culture, gaps);
+        var byLevels = planning.Choice.ActionS is null ? "GroundsPlan" : "GroundsPlanTried";
+        List<string> grounds = [Say(byLevels, plan.PupilCount, plan.MatCount, planning.PupilsAMat, plan.SetCount, plan.TrialsASet, plan.ActionS)];
+        if (plan.PerformersAMat > 1 || plan.PartnersATurn + plan.ObserversATurn > 0) grounds.Add(Say("GroundsRoles", plan.PerformersAMat, plan.PartnersATurn, plan.ObserversATurn));
+        if (plan.TrialsATurn > 1) grounds.Add(Say("GroundsInARow", plan.TrialsATurn, plan.AgainS));
+        grounds.Add(Say("GroundsTimes", plan.EnterS, plan.LeaveS, plan.RestS, plan.RecordS, Say("Recorded" + plan.RecordedBy), plan.BetweenSetsS));
+        if (plan.SideStationCount > 0) grounds.Add(PlanningWords.TextCount("GroundsStations", culture, plan.SideStationCount, plan.RoundCount, plan.PupilsAtMats, plan.TransitionS));
+        if (planning.Choice.TalkMin is not null) grounds.Add(Say("GroundsTalk", planning.TalkS / 60));
+        grounds.Add(Say("GroundsRules"));
+        grounds.Add(Say("GroundsRuns", planning.Ranges.RunCount, planning.Seed, TimeSpread.Usual.TurnSd, TimeSpread.Usual.PupilSd));
+        return grounds;
     }
 
     private static string MoreOf(LessonPlanning planning, CultureInfo culture)
@@ -118,7 +129,9 @@ public sealed record PlanningReading(
             PlanningWarning.MoreMatsThanPlanned => [plan.MatCount, planning.PlannedMats ?? 0],
             PlanningWarning.LastAfterEnd => [Math.Ceiling(-planning.Outlook.LeftS / 60)],
             PlanningWarning.TalkOverruns => [planning.TalkS / 60, planning.TalkS / 60 * PlanningDefaults.TalkOverrunFraction, planning.Outlook.LeftS / 60],
-            PlanningWarning.EmptyMats => [plan.MatCount, plan.PupilCount],
+            PlanningWarning.EmptyMats => [plan.MatCount, plan.PupilsAtMats],
+            PlanningWarning.EmptyPlaces => [plan.PerformersAMat],
+            PlanningWarning.TooFewForRoles => [1 + plan.PartnersATurn + plan.ObserversATurn],
             _ => [],
         };
     }

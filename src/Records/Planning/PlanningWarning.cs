@@ -29,4 +29,13 @@ public enum PlanningWarning
 
     /// <summary>More mats than pupils at them.</summary>
     EmptyMats = 9,
+
+    /// <summary>More places on a mat than pupils at it.</summary>
+    EmptyPlaces = 10,
+
+    /// <summary>A group at a mat is too small for one performer with partners and observers.</summary>
+    TooFewForRoles = 11,
+
+    /// <summary>Somebody who waits should write, but at a mat all perform at once.</summary>
+    NobodyToRecord = 12,
 }

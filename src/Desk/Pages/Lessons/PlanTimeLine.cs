@@ -2,7 +2,6 @@ using System.Globalization;
 using Slantwise.Engines.Drawing;
 using Slantwise.Engines.Drawing.Charts;
 using Slantwise.Engines.Planning.Blocks;
-using Slantwise.Records.Lessons;
 using Slantwise.Records.Planning;
 
 namespace Slantwise.Desk.Pages.Lessons;
@@ -15,13 +14,13 @@ public static class PlanTimeLine
 
     /// <summary>The picture; its description says every block and the moment the last one is done.</summary>
     /// <param name="planning">The planning.</param>
-    /// <param name="phases">The lesson's phases; a note of the teacher's says more than what kind it is.</param>
-    public static Scene Of(LessonPlanning planning, IReadOnlyList<LessonPhase> phases)
+    /// <remarks>A note of the teacher's says more than what kind a block is.</remarks>
+    public static Scene Of(LessonPlanning planning)
     {
         var culture = CultureInfo.CurrentUICulture;
         var inActivityS = planning.Blocks.Blocks.Where(b => b.Category == TimeCategory.Activity).Sum(b => b.EndS - b.StartS);
         var waitingFraction = inActivityS > 0 ? Math.Clamp(1 - planning.Blocks.ActivityS / inActivityS, 0, 1) : 0;
-        string Label(int i) => i < phases.Count && phases[i].Note.Length > 0 ? phases[i].Note : PlanningWords.Text("Category" + planning.Blocks.Blocks[i].Category, culture);
+        string Label(int i) => planning.Spans[i].Note.Length > 0 ? planning.Spans[i].Note : PlanningWords.Text("Category" + planning.Blocks.Blocks[i].Category, culture);
         var spans = planning.Blocks.Blocks.Select((block, i) => new BlockSpan(
             Label(i), PlanningWords.Text("LineTime", culture, block.StartS / 60, block.EndS / 60), block.StartS, block.EndS,
             block.Category switch { TimeCategory.Activity => Tone.Accent, TimeCategory.Instruction => Tone.Second, _ => Tone.Muted },
