@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Slantwise.Records.Checks;
 using Slantwise.Records.Tasks;
+using Slantwise.Records.Tasks.Own;
 using static Slantwise.Desk.Words.DeskWords;
 
 namespace Slantwise.Desk.Pages.Tasks;
@@ -78,7 +79,7 @@ public partial class TaskEditor
     {
         _failure = Findings.Any(f => f.Severity == FindingSeverity.Refused)
             ? Say("FixFirst")
-            : await Desk.TryAsync(() => Desk.Store.SaveTaskAsync(_draft!.ToTask()));
+            : await Desk.TryAsync(() => OwnTask.SaveAsync(Desk.Store, _draft!.ToTask()));
         if (_failure is not null) return;
         (_isDirty, _isSaved) = (false, true);
         if (!_isKept) await ShowAddressAsync($"/tasks/{_draft!.Id}");
