@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Slantwise.Records.Checks;
 using Slantwise.Records.Tasks;
+using Slantwise.Records.Tasks.Designs;
 using Slantwise.Records.Tasks.Own;
 using static Slantwise.Desk.Words.DeskWords;
 
@@ -10,6 +11,7 @@ namespace Slantwise.Desk.Pages.Tasks;
 public partial class TaskEditor
 {
     private TaskDraft? _draft;
+    private TaskDesign? _design;
     private (int Index, LevelDraft Level)? _removed;
     private Guid? _freshId;
     private bool _isKept;
@@ -23,14 +25,19 @@ public partial class TaskEditor
 
     private string Title => string.IsNullOrWhiteSpace(_draft?.Name) ? Say("NewTask") : _draft.Name;
 
-    private IReadOnlyList<Finding> Findings => TaskCheck.Of(_draft!.ToTask());
+    private IReadOnlyList<Finding> Findings => _draft!.ToTask() is var task && _design is { } design
+        ? [.. TaskCheck.Of(task), .. DesignInStep.Of(design, task).Notes]
+        : TaskCheck.Of(_draft.ToTask());
+
+    private string FileAddress => "data:application/json;charset=utf-8," + Uri.EscapeDataString(
+        new OwnTask(_draft!.ToTask(), _design is { } design ? DesignInStep.Of(design, _draft.ToTask()).Design : null).ToFile());
 
     /// <inheritdoc />
     protected override async Task LoadAsync()
     {
-        _draft = Id is not { } id ? new TaskDraft(Desk.SchoolId, Desk.NewId())
-            : await Desk.Store.FindTaskAsync(Desk.SchoolId, id) is { } task ? TaskDraft.Of(task)
-            : null;
+        var own = Id is { } id ? await OwnTask.FindAsync(Desk.Store, Desk.SchoolId, id) : null;
+        _draft = Id is null ? new TaskDraft(Desk.SchoolId, Desk.NewId()) : own is null ? null : TaskDraft.Of(own.Task);
+        _design = own?.Design;
         (_isKept, _isDirty, _isSaved, _failure, _removed) = (Id is not null, false, false, null, null);
     }
 

@@ -1,7 +1,6 @@
 using Slantwise.Records.Checks;
 using Slantwise.Records.Tasks.Designs;
 using Slantwise.Records.Tasks.Designs.Grids;
-using Slantwise.Records.Tasks.Files;
 
 namespace Slantwise.Records.Tasks.Own;
 
@@ -34,10 +33,10 @@ public sealed record DesignInStep(TaskDesign Design, IReadOnlyList<Finding> Note
                 words => words.Key,
                 words => Follow(words.Value, task, [.. task.Levels.Select(level => words.Key != language && old.TryGetValue(level.Id, out var i) ? words.Value.Levels[i] : level.Name)], words.Key == language)),
         };
-        foreach (var level in followed.Levels)
+        for (var i = 0; i < task.Levels.Count; i++)
         {
-            if (!followed.HasDose(level.Dose)) notes.Add(Finding.Flagged("GridDoseAdded", TaskFileWords.Of(level.Dose.Kind), level.Dose.Amount));
-            followed = GridEdit.WithDose(followed, level.Dose);
+            if (!followed.HasDose(task.Levels[i].Dose)) notes.Add(Finding.Flagged("GridDoseAdded", i + 1, task.Levels[i].Dose.Amount));
+            followed = GridEdit.WithDose(followed, task.Levels[i].Dose);
         }
         for (var i = 0; i < task.Levels.Count; i++)
         {

@@ -40,6 +40,12 @@ public static class LadderFindings
         return findings;
     }
 
+    /// <summary>Looks at what the grid could give of what was asked for.</summary>
+    /// <param name="proposal">The levels proposed.</param>
+    /// <returns>One finding where there are fewer than asked for; else none.</returns>
+    public static IReadOnlyList<Finding> Of(LadderProposal proposal) =>
+        proposal.IsShort ? [Finding.Flagged("LadderShort", proposal.Levels.Count, proposal.Plan.LevelCount)] : [];
+
     /// <summary>Whom levels may leave out in a class, as numbers with their range; nobody is named.</summary>
     /// <param name="reach">The reach of the levels in the class.</param>
     /// <param name="band">The band it was found for.</param>
