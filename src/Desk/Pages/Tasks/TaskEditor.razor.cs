@@ -12,6 +12,7 @@ public partial class TaskEditor
 {
     private TaskDraft? _draft;
     private TaskDesign? _design;
+    private string _file = "";
     private (int Index, LevelDraft Level)? _removed;
     private Guid? _freshId;
     private bool _isKept;
@@ -29,7 +30,8 @@ public partial class TaskEditor
         ? [.. TaskCheck.Of(task), .. DesignInStep.Of(design, task).Notes]
         : TaskCheck.Of(_draft.ToTask());
 
-    private string FileAddress => "data:application/json;charset=utf-8," + Uri.EscapeDataString(
+    // As kept: a file is made when the task is, not with every letter.
+    private string FileAddress() => "data:application/json;charset=utf-8," + Uri.EscapeDataString(
         new OwnTask(_draft!.ToTask(), _design is { } design ? DesignInStep.Of(design, _draft.ToTask()).Design : null).ToFile());
 
     /// <inheritdoc />
@@ -38,6 +40,7 @@ public partial class TaskEditor
         var own = Id is { } id ? await OwnTask.FindAsync(Desk.Store, Desk.SchoolId, id) : null;
         _draft = Id is null ? new TaskDraft(Desk.SchoolId, Desk.NewId()) : own is null ? null : TaskDraft.Of(own.Task);
         _design = own?.Design;
+        _file = own is null ? "" : FileAddress();
         (_isKept, _isDirty, _isSaved, _failure, _removed) = (Id is not null, false, false, null, null);
     }
 
@@ -88,16 +91,8 @@ public partial class TaskEditor
             ? Say("FixFirst")
             : await Desk.TryAsync(() => OwnTask.SaveAsync(Desk.Store, _draft!.ToTask()));
         if (_failure is not null) return;
-        (_isDirty, _isSaved) = (false, true);
+        (_isDirty, _isSaved, _file) = (false, true, FileAddress());
         if (!_isKept) await ShowAddressAsync($"/tasks/{_draft!.Id}");
         _isKept = true;
     }
-
-    // The numbers of the levels, from the one with the most room for error; levels that are not told apart joined by a sign.
-    private static IEnumerable<string> ByPlace(IReadOnlyList<int?> places) => places
-        .Select((place, index) => (Place: place, Number: index + 1))
-        .Where(level => level.Place is not null)
-        .GroupBy(level => level.Place)
-        .OrderBy(alike => alike.Key)
-        .Select(alike => string.Join(" = ", alike.Select(level => level.Number)));
 }

@@ -33,5 +33,32 @@ public sealed record LadderPlan(LadderKind Kind, LadderSpan Key, IReadOnlyList<L
             kind, Whole(key), kind == LadderKind.Classical ? [] : [.. helping], Math.Clamp(design.Levels.Count == 0 ? key.Range.Count : design.Levels.Count, LevelCountLeast, LevelCountMost));
     }
 
+    /// <summary>The plan after its grid has changed.</summary>
+    /// <param name="before">The design the plan was made for.</param>
+    /// <param name="now">The design as it is.</param>
+    /// <returns>A span that was a whole range still is; any other keeps its two values where they still are. A new plan where the key factor is gone; none where there can be none.</returns>
+    public LadderPlan? Fit(TaskDesign before, TaskDesign now)
+    {
+        if (now.Factors.All(f => f.Dose is null || f.Range.Count == 0) || Fit(before, now, Key) is not { } key) return For(now);
+        return this with
+        {
+            Key = key,
+            Supporting = [.. Supporting.Select(s => Fit(before, now, s)).OfType<LadderSpan>()],
+            Stays = Stays.Where(s => now.Factors.Any(f => f.Key == s.Key && s.Value < f.Range.Count)).ToDictionary(),
+        };
+    }
+
+    private static LadderSpan? Fit(TaskDesign before, TaskDesign now, LadderSpan span)
+    {
+        var (old, row) = (before.Factors.First(f => f.Key == span.FactorKey), now.Factors.FirstOrDefault(f => f.Key == span.FactorKey));
+        if (row is null || row.Range.Count == 0) return null;
+        if (span.First == 0 && span.Last == old.Range.Count - 1) return Whole(row);
+        var range = row.Range.ToList();
+        var (first, last) = (range.IndexOf(old.Range[span.First]), range.IndexOf(old.Range[span.Last]));
+        if (first < 0) first = Math.Min(span.First, range.Count - 1);
+        if (last < 0) last = Math.Min(span.Last, range.Count - 1);
+        return span with { First = Math.Min(first, last), Last = Math.Max(first, last) };
+    }
+
     private static LadderSpan Whole(TaskFactor factor) => new(factor.Key, 0, factor.Range.Count - 1);
 }
