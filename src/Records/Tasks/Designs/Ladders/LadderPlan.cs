@@ -21,14 +21,14 @@ public sealed record LadderPlan(LadderKind Kind, LadderSpan Key, IReadOnlyList<L
     /// <summary>Where a factor that is not moved stays, by its key; the place in its range, from 0. The usual place of the levels there are, where it is not named.</summary>
     public IReadOnlyDictionary<string, int> Stays { get; init; } = new Dictionary<string, int>();
 
-    /// <summary>A plan for a design as it stands: its key factor over its whole range, its first one or two supporting ones, as many levels as it has, in the way they follow.</summary>
+    /// <summary>A plan for a design as it stands: its key factor over its whole range, its first one or two supporting ones over the part its levels use, as many levels as it has, in the way they follow.</summary>
     /// <param name="design">A design with a key factor that has a value.</param>
     /// <returns>None where the grid has no key factor with two values, or no dose.</returns>
     public static LadderPlan? For(TaskDesign design)
     {
         if (design.Factors.FirstOrDefault(f => f.Role == FactorRole.Key && f.Range.Count > 1) is not { } key || design.Factors.All(f => f.Dose is null || f.Range.Count == 0)) return null;
         var kind = LadderOrder.KindOf(design) ?? LadderKind.SemiClassical;
-        var helping = design.Factors.Where(f => f.Key != key.Key && f.Range.Count > 1 && !LadderGrid.IsOtherDose(design, f)).Take(SupportingCountMost).Select(Whole);
+        var helping = design.Factors.Where(f => f.Key != key.Key && f.Range.Count > 1 && !LadderGrid.IsOtherDose(design, f)).Take(SupportingCountMost).Select(f => UsedPart(design, f));
         return new LadderPlan(
             kind, Whole(key), kind == LadderKind.Classical ? [] : [.. helping], Math.Clamp(design.Levels.Count == 0 ? key.Range.Count : design.Levels.Count, LevelCountLeast, LevelCountMost));
     }
@@ -58,6 +58,13 @@ public sealed record LadderPlan(LadderKind Kind, LadderSpan Key, IReadOnlyList<L
         if (first < 0) first = Math.Min(span.First, range.Count - 1);
         if (last < 0) last = Math.Min(span.Last, range.Count - 1);
         return span with { First = Math.Min(first, last), Last = Math.Max(first, last) };
+    }
+
+    // Where levels stand says more about what a teacher wants than the whole range does.
+    private static LadderSpan UsedPart(TaskDesign design, TaskFactor factor)
+    {
+        var used = design.Levels.Select(l => LadderOrder.PlaceOf(factor, l)).OfType<int>().ToList();
+        return used.Count > 0 && used.Min() < used.Max() ? new LadderSpan(factor.Key, used.Min(), used.Max()) : Whole(factor);
     }
 
     private static LadderSpan Whole(TaskFactor factor) => new(factor.Key, 0, factor.Range.Count - 1);
