@@ -5,12 +5,15 @@ using DesignWords = Slantwise.Records.Tasks.Designs.TaskWords;
 
 namespace Slantwise.Desk.Pages.Library;
 
-/// <summary>A task of the library as a page shows it: its facts, and its words in one language.</summary>
-/// <param name="Key">Its name in addresses and files.</param>
+/// <summary>A task of the library, or of the school, as a page shows it: its facts, and its words in one language.</summary>
+/// <param name="Key">Its name in addresses and files; the id of one of the school's own.</param>
 /// <param name="Design">The whole task.</param>
 /// <param name="Words">Its words in the reader's language.</param>
 public sealed record LibraryEntry(string Key, TaskDesign Design, DesignWords Words)
 {
+    /// <summary>Whether it is one of the school's own, in the school's wording and with its levels.</summary>
+    public bool IsOwn { get; init; }
+
     /// <summary>Where its page is.</summary>
     public string Address => "/library/" + Key;
 

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Globalization;
 using Slantwise.Records.Tasks.Designs;
 
 namespace Slantwise.Desk.Pages.Library;
@@ -19,11 +20,13 @@ public static class LibraryNeeds
     private static readonly FrozenSet<string> BallToo = FrozenSet.Create(StringComparer.Ordinal, ["gallop-and-slide"]);
 
     /// <summary>What a task takes.</summary>
-    /// <param name="entry">A task of the library.</param>
+    /// <param name="entry">A task of the library or of the school.</param>
     public static LibraryNeed Of(LibraryEntry entry)
     {
-        if (More.Contains(entry.Key)) return LibraryNeed.More;
-        if (BallToo.Contains(entry.Key)) return LibraryNeed.Ball;
+        // A school's own copy takes what the library's task takes; what else a school made takes what its pattern says.
+        var key = entry.IsOwn ? LibraryShelf.Find(entry.Design.Id, CultureInfo.InvariantCulture)?.Key ?? "" : entry.Key;
+        if (More.Contains(key)) return LibraryNeed.More;
+        if (BallToo.Contains(key)) return LibraryNeed.Ball;
         return entry.Design.Pattern switch
         {
             MovementPattern.RopeJumping => LibraryNeed.Rope,

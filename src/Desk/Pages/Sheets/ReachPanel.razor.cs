@@ -35,6 +35,10 @@ public partial class ReachPanel
     [Parameter]
     public EventCallback<ReachAdding> OnAdd { get; set; }
 
+    /// <summary>Called when there is a new answer: what was found, in which class and for which band; the class is none while none is looked at.</summary>
+    [Parameter]
+    public EventCallback<ReachAnswer> OnLook { get; set; }
+
     [Inject]
     private DeskSchool Desk { get; set; } = null!;
 
@@ -104,6 +108,7 @@ public partial class ReachPanel
             await Task.Delay(Pause, cancel);
             _views = await _session.LookAsync(Content, Kept, Desk.School.Policy, cancel);
             _isWorking = false;
+            if (OnLook.HasDelegate) await OnLook.InvokeAsync(new ReachAnswer(_views, _session.ClassName, new(_session.LowOf100 / 100.0, _session.HighOf100 / 100.0)));
         }
         catch (OperationCanceledException)
         {

@@ -28,6 +28,9 @@ public sealed class ReachSession(IStore store, Guid schoolId, Func<DateOnly> tod
     /// <summary>The class that is looked at; none until one is picked.</summary>
     public Guid? ClassId { get; set; }
 
+    /// <summary>What the class that is looked at is called; empty for none.</summary>
+    public string ClassName => Classes.FirstOrDefault(c => c.Id == ClassId)?.Name ?? "";
+
     /// <summary>Where the band begins, in tries of 100.</summary>
     public int LowOf100 { get; set; } = 60;
 

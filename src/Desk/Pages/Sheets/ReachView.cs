@@ -22,6 +22,9 @@ public sealed record ReachView(SheetTask Task, ReachReading Reading, Scene? Char
     // Half of the central 90 % of a normal distribution, in standard deviations.
     private const double Central90 = 1.645;
 
+    /// <summary>The numbers behind it.</summary>
+    public required TaskReach Reach { get; init; }
+
     /// <summary>The view of a reach.</summary>
     /// <param name="reach">The reach.</param>
     /// <param name="task">The task it was found for.</param>
@@ -32,7 +35,7 @@ public sealed record ReachView(SheetTask Task, ReachReading Reading, Scene? Char
         var reading = ReachReading.Of(reach, task, band, culture);
         var rows = reach.Pupils.Select(p => new ReachViewRow(
             p.PupilId, p.Label, [.. p.Levels.Select(l => l is { } o ? Of(o) : ((int, int)?)null)], p.TrialCount, p.IsMostlyAssumed)).ToList();
-        return new ReachView(task, reading, ChartOf(reach, task, band, reading), rows, reading.Added);
+        return new ReachView(task, reading, ChartOf(reach, task, band, reading), rows, reading.Added) { Reach = reach };
     }
 
     private static (int LowTenthsCount, int HighTenthsCount) Of(LevelOutlook level) =>

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components;
 using Slantwise.Records.Checks;
 using Slantwise.Records.Sheets;
 using Slantwise.Records.Tasks;
+using Slantwise.Records.Tasks.Own;
 using static Slantwise.Desk.Words.DeskWords;
 
 namespace Slantwise.Desk.Pages.Sheets;
@@ -88,7 +89,7 @@ public partial class SheetEditor
         {
             var at = ReachAdding.PlaceOf(task.Levels, level);
             task = task with { Levels = [.. task.Levels.Take(at), level, .. task.Levels.Skip(at)] };
-            _failure = await Desk.TryAsync(() => Desk.Store.SaveTaskAsync(task));
+            _failure = await Desk.TryAsync(() => OwnTask.SaveAsync(Desk.Store, task));
             if (_failure is not null) return;
             _tasks = [.. _tasks.Select(t => t.Id == task.Id ? task : t)];
         }

@@ -1,6 +1,8 @@
 using Microsoft.AspNetCore.Components;
 using Slantwise.Records.Checks;
 using Slantwise.Records.Tasks;
+using Slantwise.Records.Tasks.Designs;
+using Slantwise.Records.Tasks.Own;
 using static Slantwise.Desk.Words.DeskWords;
 
 namespace Slantwise.Desk.Pages.Tasks;
@@ -9,6 +11,8 @@ namespace Slantwise.Desk.Pages.Tasks;
 public partial class TaskEditor
 {
     private TaskDraft? _draft;
+    private TaskDesign? _design;
+    private string _file = "";
     private (int Index, LevelDraft Level)? _removed;
     private Guid? _freshId;
     private bool _isKept;
@@ -22,14 +26,21 @@ public partial class TaskEditor
 
     private string Title => string.IsNullOrWhiteSpace(_draft?.Name) ? Say("NewTask") : _draft.Name;
 
-    private IReadOnlyList<Finding> Findings => TaskCheck.Of(_draft!.ToTask());
+    private IReadOnlyList<Finding> Findings => _draft!.ToTask() is var task && _design is { } design
+        ? [.. TaskCheck.Of(task), .. DesignInStep.Of(design, task).Notes]
+        : TaskCheck.Of(_draft.ToTask());
+
+    // As kept: a file is made when the task is, not with every letter.
+    private string FileAddress() => "data:application/json;charset=utf-8," + Uri.EscapeDataString(
+        new OwnTask(_draft!.ToTask(), _design is { } design ? DesignInStep.Of(design, _draft.ToTask()).Design : null).ToFile());
 
     /// <inheritdoc />
     protected override async Task LoadAsync()
     {
-        _draft = Id is not { } id ? new TaskDraft(Desk.SchoolId, Desk.NewId())
-            : await Desk.Store.FindTaskAsync(Desk.SchoolId, id) is { } task ? TaskDraft.Of(task)
-            : null;
+        var own = Id is { } id ? await OwnTask.FindAsync(Desk.Store, Desk.SchoolId, id) : null;
+        _draft = Id is null ? new TaskDraft(Desk.SchoolId, Desk.NewId()) : own is null ? null : TaskDraft.Of(own.Task);
+        _design = own?.Design;
+        _file = own is null ? "" : FileAddress();
         (_isKept, _isDirty, _isSaved, _failure, _removed) = (Id is not null, false, false, null, null);
     }
 
@@ -78,18 +89,10 @@ public partial class TaskEditor
     {
         _failure = Findings.Any(f => f.Severity == FindingSeverity.Refused)
             ? Say("FixFirst")
-            : await Desk.TryAsync(() => Desk.Store.SaveTaskAsync(_draft!.ToTask()));
+            : await Desk.TryAsync(() => OwnTask.SaveAsync(Desk.Store, _draft!.ToTask()));
         if (_failure is not null) return;
-        (_isDirty, _isSaved) = (false, true);
+        (_isDirty, _isSaved, _file) = (false, true, FileAddress());
         if (!_isKept) await ShowAddressAsync($"/tasks/{_draft!.Id}");
         _isKept = true;
     }
-
-    // The numbers of the levels, from the one with the most room for error; levels that are not told apart joined by a sign.
-    private static IEnumerable<string> ByPlace(IReadOnlyList<int?> places) => places
-        .Select((place, index) => (Place: place, Number: index + 1))
-        .Where(level => level.Place is not null)
-        .GroupBy(level => level.Place)
-        .OrderBy(alike => alike.Key)
-        .Select(alike => string.Join(" = ", alike.Select(level => level.Number)));
 }

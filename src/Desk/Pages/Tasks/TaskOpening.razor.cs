@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Components.Forms;
 using Slantwise.Records.Csv;
 using Slantwise.Records.Tasks;
+using Slantwise.Records.Tasks.Own;
 using static Slantwise.Desk.Words.LibraryWords;
 
 namespace Slantwise.Desk.Pages.Tasks;
@@ -49,7 +50,8 @@ public partial class TaskOpening
         // Somebody may have added it in another window meanwhile: what is there is not written over.
         _failure = await Desk.TryAsync(async () =>
         {
-            if (await Desk.Store.FindTaskAsync(Desk.SchoolId, task.Id) is null) await Desk.Store.SaveTaskAsync(task);
+            if (await Desk.Store.FindTaskAsync(Desk.SchoolId, task.Id) is not null) return;
+            await (_look.Whole is { } whole ? OwnTask.SaveAsync(Desk.Store, task, whole.Design) : OwnTask.SaveAsync(Desk.Store, task));
         });
         if (_failure is not null) return;
         Forget();

@@ -40,9 +40,10 @@ internal static class LadderRules
             if (factor is null) said.Refuse("DesignSettingUnknown", $"{place}.at.{key}", string.Join(", ", design.Factors.Where(f => f.Dose is null).Select(f => f.Key)));
             else if (!factor.Range.Contains(value)) said.Refuse("DesignSettingOutside", $"{place}.at.{key}", value, string.Join(", ", factor.Range));
         }
+        // A level that a teacher added by hand is a level all the same: it has no place on the grid yet.
         foreach (var factor in design.Factors.Where(f => f.Dose is null && level.ValueOf(f) is null))
         {
-            said.Refuse("DesignSettingMissing", place + ".at", factor.Key, string.Join(", ", factor.Range));
+            said.Flag("DesignSettingMissing", place + ".at", factor.Key, string.Join(", ", factor.Range));
         }
         if (level.Posture is not { } posture) return;
         if (PostureLibrary.Find(posture) is null) said.Refuse("DesignPosture", place + ".posture", posture);

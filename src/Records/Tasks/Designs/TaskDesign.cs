@@ -44,6 +44,16 @@ public sealed record TaskDesign
     /// <returns>In the order of the grid; empty if none moves.</returns>
     public IReadOnlyList<TaskFactor> Moved(DesignedLevel one, DesignedLevel other) => [.. Factors.Where(f => one.ValueOf(f) != other.ValueOf(f))];
 
+    /// <summary>Whether the grid has a dose: its kind as a row, its amount in the row's range.</summary>
+    /// <param name="dose">Any dose.</param>
+    public bool HasDose(Dose dose) => Factors.Any(f => f.Dose == dose.Kind && f.Range.Contains(FactorValue.Of(dose.Amount)));
+
+    /// <summary>Whether a level has a place on every row of the grid that is no dose, and its dose on one that is.</summary>
+    /// <param name="level">A level of the task.</param>
+    /// <returns>False for a level that was added by hand, or where a value was taken off the grid.</returns>
+    public bool IsOnGrid(DesignedLevel level) => Factors.Count > 0 && HasDose(level.Dose)
+        && Factors.All(f => f.Dose is not null || (level.ValueOf(f) is { } at && f.Range.Contains(at)));
+
     /// <summary>The task in one language, as a school keeps it and a sheet takes it.</summary>
     /// <param name="language">Two letters; English, then any, where the design does not have it.</param>
     /// <param name="schoolId">The school that will own it.</param>
