@@ -74,7 +74,9 @@ public sealed class TasksCommandTests(DemoFolder demo)
         // The demo school's tasks are the library's: their files are the library's too.
         var one = await HostProgram.RunAsync("tasks", "export", "one-foot-balance");
         Assert.Equal(one.Output, await File.ReadAllTextAsync(folder.At("ours/one-foot-balance.json")));
-        Assert.Equal(0, (await HostProgram.RunAsync("tasks", "check", folder.At("ours"))).ExitCode);
+        // Six tasks alone lean on some that are not with them; nothing else is to be said.
+        var findings = JsonNode.Parse((await HostProgram.RunAsync("tasks", "check", folder.At("ours"), "--json")).Output)!["findings"]!.AsArray();
+        Assert.All(findings, f => Assert.Equal("DesignPrerequisiteUnknown", f!["key"]!.GetValue<string>()));
         run = await HostProgram.RunAsync("tasks", "export", "v-sit", "--own", folder.At("one"), "--data", data.FullPath);
         Assert.Equal("v-sit.json", Path.GetFileName(Assert.Single(Directory.EnumerateFiles(folder.At("one")))));
         Assert.Equal(2, (await HostProgram.RunAsync("tasks", "export", "flying", "--own", folder.At("none"), "--data", data.FullPath)).ExitCode);
