@@ -2,7 +2,7 @@ using System.Text.Json.Nodes;
 
 namespace Slantwise.Surface.Tests.Host;
 
-public sealed class TasksCommandTests
+public sealed class TasksCommandTests(DemoFolder demo)
 {
     [Fact]
     public async Task Check_OfATaskThatTheProgramExported_FindsNothing()
@@ -59,5 +59,34 @@ public sealed class TasksCommandTests
         var run = await HostProgram.RunAsync("tasks", "export", "flying");
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("flying", run.Error);
+    }
+
+    [Fact]
+    public async Task Export_OwnTasks_AreAFileEachThatTheCheckReads()
+    {
+        using var data = await demo.CopyAsync();
+        using var folder = new TempFolder();
+        var run = await HostProgram.RunAsync("tasks", "export", "--own", folder.At("ours"), "--data", data.FullPath, "--json");
+        Assert.True(run.ExitCode == 0, run.Error);
+        var tasks = JsonNode.Parse(run.Output)!["tasks"]!.AsArray();
+        Assert.Equal(6, tasks.Count);
+        Assert.Equal(tasks.Select(t => t!["file"]!.GetValue<string>()).Order(), Directory.EnumerateFiles(folder.At("ours")).Select(f => Path.GetFileName(f)!).Order());
+        // The demo school's tasks are the library's: their files are the library's too.
+        var one = await HostProgram.RunAsync("tasks", "export", "one-foot-balance");
+        Assert.Equal(one.Output, await File.ReadAllTextAsync(folder.At("ours/one-foot-balance.json")));
+        // Six tasks alone lean on some that are not with them; nothing else is to be said.
+        var findings = JsonNode.Parse((await HostProgram.RunAsync("tasks", "check", folder.At("ours"), "--json")).Output)!["findings"]!.AsArray();
+        Assert.All(findings, f => Assert.Equal("DesignPrerequisiteUnknown", f!["key"]!.GetValue<string>()));
+        run = await HostProgram.RunAsync("tasks", "export", "v-sit", "--own", folder.At("one"), "--data", data.FullPath);
+        Assert.Equal("v-sit.json", Path.GetFileName(Assert.Single(Directory.EnumerateFiles(folder.At("one")))));
+        Assert.Equal(2, (await HostProgram.RunAsync("tasks", "export", "flying", "--own", folder.At("none"), "--data", data.FullPath)).ExitCode);
+    }
+
+    [Fact]
+    public async Task Export_OfNothing_SaysWhatToName()
+    {
+        var run = await HostProgram.RunAsync("tasks", "export");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("--own", run.Error);
     }
 }

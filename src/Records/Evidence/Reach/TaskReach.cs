@@ -58,6 +58,18 @@ public sealed record TaskReach(
         };
     }
 
+    /// <summary>The reach of one of the levels alone, with the range of its number.</summary>
+    /// <param name="place">The level's place, from 0.</param>
+    /// <param name="band">The band the reach was found for.</param>
+    /// <returns>As the whole, for a sheet that had this level only.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such level.</exception>
+    public SheetReach AtLevel(int place, ReachBand band)
+    {
+        if (place < 0 || place >= Levels.Count) throw new ArgumentOutOfRangeException(nameof(place), place, $"A place among {Levels.Count} levels, from 0.");
+        // With one level it does not matter which part of the uncertainty the pupil's other levels would share.
+        return SheetReach.Of([.. Pupils.Select(p => new PupilOutlook(0, [p.Levels[place]]))], band);
+    }
+
     private static LevelToAdd? AdditionOf(SheetTask task, IReadOnlyList<CandidateLevel> candidates, List<Outlook> seen, List<ReachedPupil> reached, ReachBand band)
     {
         if (candidates.Count == 0 || reached.All(p => !p.IsLeftOut)) return null;

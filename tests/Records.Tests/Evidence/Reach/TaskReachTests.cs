@@ -23,6 +23,20 @@ public sealed class TaskReachTests
     }
 
     [Fact]
+    public void AtLevel_EachLevelAlone_HasItsExpectedNumberWithinItsRange()
+    {
+        var reach = ReachOf(Tried(("Ann", "1 1 1 1 0"), ("Ben", "1 1 0 1 1"), ("Cas", "1 0 1 1 1"), ("Fay", "0 0 0 0 0")));
+        for (var i = 0; i < reach.Levels.Count; i++)
+        {
+            var alone = reach.AtLevel(i, ReachBand.Usual);
+            // The whole splits a pupil's uncertainty in two parts and adds it up again at 101 places.
+            Assert.InRange(alone.IncludedCount, reach.Levels[i].PupilCount - .05, reach.Levels[i].PupilCount + .05);
+            Assert.InRange(alone.IncludedCount, alone.LeastCount - 1, alone.MostCount + 1);
+        }
+        Assert.Throws<ArgumentOutOfRangeException>(() => reach.AtLevel(reach.Levels.Count, ReachBand.Usual));
+    }
+
+    [Fact]
     public void Of_AllInTheMiddle_AddsNothing()
     {
         var record = Tried([.. Enumerable.Range(1, 8).Select(i => ($"P{i}", "1 1 1 0 1"))]);

@@ -23,6 +23,7 @@ public partial class DesignPage
     private IReadOnlyList<MovementTask> _kept = [];
     private IReadOnlyList<Finding> _notes = [];
     private ReachAnswer? _reach;
+    private Guid _sheetId;
     private string _newFactor = "";
     private bool _isKept;
     private bool _isDirty;
@@ -66,6 +67,8 @@ public partial class DesignPage
     {
         (_state, _notes, _reach, _isDirty, _isSaved, _failure) = (null, [], null, false, false, null);
         _own = await Desk.Store.ListTasksAsync(Desk.SchoolId);
+        // The class that had the task last is looked at first.
+        _sheetId = (await Desk.Store.ListSheetsAsync(Desk.SchoolId)).LastOrDefault(s => s.Draft.Tasks.Any(t => t.TaskId == Id))?.Id ?? Guid.Empty;
         var id = Id ?? (From is { } key ? LibraryShelf.Find(key, CultureInfo.CurrentUICulture)?.Design.Id : null);
         if (id is { } known && await OwnTask.FindAsync(Desk.Store, Desk.SchoolId, known) is { } own) Open(own);
         else if (Id is null && From == FromNothing) Start(NewDesign.Empty(Desk.NewId(), ReadersLanguage), ReadersLanguage);

@@ -1,5 +1,7 @@
 using System.Globalization;
+using Slantwise.Engines.Statistics.Reach;
 using Slantwise.Records.Checks;
+using Slantwise.Records.Evidence.Reach;
 using Slantwise.Records.Schools;
 using Slantwise.Records.Tasks;
 using Slantwise.Records.Tasks.Designs;
@@ -122,6 +124,40 @@ public sealed class LadderFindingsTests
         // The task has a level that is done so: its name was chosen by a person.
         Assert.Equal("Free foot lifted, arms out wide", LadderNames.Of(OneFoot, level with { Dose = new Dose(DoseKind.HoldS, 3) }, OneFoot.Words["en"]));
     }
+
+    [Fact]
+    public void OfReach_PupilsWithoutALevel_AreCountedAndNotNamed()
+    {
+        var reach = Reach(trialCount: 40, (3, .9, 2.0), (3, .2, -3.0), (0, 0, 0), (3, .8, 1.0));
+        var findings = LadderFindings.Of(reach, ReachBand.Usual, "7B");
+        Assert.Equal(["LadderReachNone", "LadderReachLeft"], findings.Select(f => f.Key));
+        Assert.Equal("In 7B, 1 of 4 pupils have no level that policy and restrictions allow. What way in is there?", findings[0].Sentence(CultureInfo.GetCultureInfo("en")));
+        Assert.Equal(["7B", 4, 1, 3, 1], findings[1].Arguments);
+        Assert.DoesNotContain(findings, f => f.Sentence(CultureInfo.GetCultureInfo("en")).Contains("P1", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void OfReach_BeforeAnyTry_SaysOnlyWhatIsNotAllowed()
+    {
+        Assert.Equal("LadderReachNone", Assert.Single(LadderFindings.Of(Reach(0, (3, .2, -3.0), (0, 0, 0)), ReachBand.Usual, "7B")).Key);
+        Assert.Empty(LadderFindings.Of(Reach(40, (3, .9, 2.0)), ReachBand.Usual, "7B"));
+    }
+
+    [Fact]
+    public void OfProposal_FewerThanAskedFor_SaysHowMany()
+    {
+        var proposal = LadderProposal.Of(OneFoot, new LadderPlan(LadderKind.Classical, new("steadying", 0, 2), [], 5));
+        Assert.Equal([3, 5], Assert.Single(LadderFindings.Of(proposal)).Arguments);
+        Assert.Empty(LadderFindings.Of(LadderProposal.Of(OneFoot, proposal.Plan with { LevelCount = 3 })));
+    }
+
+    // Pupils by what is believed of them: levels allowed, chance to be included, mean at every level.
+    private static TaskReach Reach(int trialCount, params (int AllowedCount, double IncludedFraction, double MeanLogits)[] pupils) => new(
+        OneFoot.Id,
+        [.. pupils.Select((p, i) => new ReachedPupil(
+            new Guid(i + 1, 0, 0, new byte[8]), $"P{i}", new PupilReach(p.AllowedCount, p.IncludedFraction, 1),
+            [.. Enumerable.Repeat(p.AllowedCount == 0 ? (LevelOutlook?)null : new LevelOutlook(p.MeanLogits, 1), 3)], 10, false))],
+        [], new SheetReach([], [], 2, 1, 3), null, trialCount);
 
     private static IReadOnlyList<Finding> Of(TaskDesign design, SafetyPolicy? policy = null, IReadOnlyCollection<string>? chosen = null) =>
         LadderFindings.Of(design, chosen, [], policy ?? new SafetyPolicy(), design.Words["en"]);

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace Slantwise.Desk.Pages.Tasks;
+namespace Slantwise.Records.Tasks.Own;
 
 /// <summary>What a task's file is called: its name in small letters that every system takes.</summary>
 public static class TaskFileName
