@@ -63,6 +63,7 @@ public sealed partial record DemoSchool
         foreach (var task in Tasks) await store.SaveTaskAsync(task, cancel);
         foreach (var sheet in Sheets) await SaveAsync(store, sheet, cancel);
         foreach (var lesson in Lessons.Where(lesson => lesson != last)) await store.SaveLessonAsync(lesson, cancel);
+        await store.SaveUnitAsync(DemoUnitPlan.Of(this), cancel);
         foreach (var batch in Entries.Chunk(1000)) await store.AppendEntriesAsync(schoolId, batch, cancel);
         await store.SaveLessonAsync(last, cancel);
         return true;
