@@ -49,7 +49,7 @@ internal sealed class TaskBrief(SheetTask task, int number, LessonRecord record,
                 seen.Insert(0, new PageLine(words["YouSee"]) { Tone = Tone.Muted });
                 ask.Insert(0, new PageLine(words["YouAsk"]) { Tone = Tone.Muted });
             }
-            yield return _columns.Block(0.3, (frame.LeftMm, seen), (rightFrom, ask));
+            yield return _columns.Block(i == 0 ? 1 : 0.3, (frame.LeftMm, seen), (rightFrom, ask));
         }
     }
 }

@@ -67,6 +67,7 @@ public sealed partial record DemoSchool
         foreach (var task in Tasks) await store.SaveTaskAsync(task, cancel);
         foreach (var sheet in Sheets) await SaveAsync(store, sheet, cancel);
         foreach (var lesson in Lessons.Where(lesson => lesson != last)) await store.SaveLessonAsync(lesson, cancel);
+        await store.SaveUnitAsync(DemoUnitPlan.Of(this), cancel);
         foreach (var batch in Entries.Chunk(1000)) await store.AppendEntriesAsync(schoolId, batch, cancel);
         foreach (var incident in Incidents) await store.SaveIncidentAsync(incident, cancel);
         // The first class's next lesson lies in the hall already.

@@ -34,12 +34,14 @@ public sealed record UnitRevisit
             [
                 .. OutcomesUntried(content, tried, triedLessons),
                 .. TooFew(content, unit, tried, triedLessons, taskName),
-                .. unit.Tasks.SelectMany(t => ReviewRules.Cues(t, unit.Pupils).Concat(ReviewRules.Levels(t, id => offers.IsOfferedToAnybody(id)))),
-                .. ReviewRules.Decisions(sets),
-                .. ReviewRules.Predictions(sets),
+                .. unit.Tasks.SelectMany(t => ReviewRules.Cues(t, unit.Pupils).Concat(ReviewRules.Levels(t, id => offers.IsOfferedToAnybody(id))))
+                    .Concat(ReviewRules.Decisions(sets)).Concat(ReviewRules.Predictions(sets)).Select(ToPlanner),
             ],
         };
     }
+
+    // The same reason, and a question to whoever plans in place of that to the class.
+    private static ReviewItem ToPlanner(ReviewItem item) => item with { QuestionKey = item.QuestionKey.Replace("Ask", "Plan", StringComparison.Ordinal) };
 
     // Only of lessons that took place: what is still to come is a plan, not a gap.
     private static IEnumerable<ReviewItem> OutcomesUntried(UnitContent content, List<SetEvidence> tried, HashSet<Guid> triedLessons) =>
