@@ -48,12 +48,13 @@ public static class HallPage
         var aboveMm = above.Count * columns.LineMm;
         // What does not fit beside the least drawing is left out from the end.
         double BelowMm() => below.Sum(b => b.LeastMm + b.GapMm);
-        var all = below.Count;
+        // The sentence that says so takes room too.
         Block leftOut = columns.Block(3, (frame.LeftMm, [.. columns.Lines(HallWords.Text("PageLeftOut", language), frame.RoomMm, tone: Tone.Muted)]));
-        while (below.Count > 0 && frame.BottomMm - top - aboveMm - BelowMm() < LeastDrawingMm)
+        var isCut = false;
+        while (below.Count > (isCut ? 1 : 0) && frame.BottomMm - top - aboveMm - BelowMm() < LeastDrawingMm)
         {
-            // The sentence that says so takes room too.
-            if (below.Count == all) below.Add(leftOut);
+            if (!isCut) below.Add(leftOut);
+            isCut = true;
             below.RemoveAt(below.Count - 2);
         }
         columns.Block(0, (frame.LeftMm, above)).Draw(sketch, top, aboveMm);

@@ -55,6 +55,16 @@ public class HallPageTests
         Assert.Contains($"min{first.StartMin}to{first.EndMin}", page.Run());
     }
 
+    [Theory]
+    [InlineData(3, 3, false)]
+    [InlineData(12, 40, true)]
+    public void Of_MoreRoundsThanRoom_SaysWhatIsLeftOut(int stations, int groups, bool isCut)
+    {
+        var page = HallPage.Of(Lesson(), Laid(9, stations, groups), CardLessons.English)!;
+        Assert.Equal(isCut, page.Run().Contains("Whathadnoroomhere", StringComparison.Ordinal));
+        Assert.All(page.Shapes.OfType<Text>(), t => Assert.True(t.Room().Bottom <= page.HeightMm - 5));
+    }
+
     [Fact]
     public void Of_SomethingTooNear_SaysIt()
     {
