@@ -115,6 +115,11 @@ export function attach(rootId, page) {
     clearTimeout(timer);
     settle(key);
   });
+  // What has the focus is what the buttons over the drawing are for.
+  root.addEventListener('focusin', event => {
+    const key = event.target.dataset?.key;
+    if (key) page.invokeMethodAsync('Pick', key);
+  });
   root.addEventListener('focusout', event => {
     const key = event.target.dataset?.key;
     if (key && !drag && moved.has(key)) { clearTimeout(timer); settle(key); }

@@ -48,7 +48,15 @@ public static class HallPage
         var aboveMm = above.Count * columns.LineMm;
         // What does not fit beside the least drawing is left out from the end.
         double BelowMm() => below.Sum(b => b.LeastMm + b.GapMm);
-        while (below.Count > 0 && frame.BottomMm - top - aboveMm - BelowMm() < LeastDrawingMm) below.RemoveAt(below.Count - 1);
+        // The sentence that says so takes room too.
+        Block leftOut = columns.Block(3, (frame.LeftMm, [.. columns.Lines(HallWords.Text("PageLeftOut", language), frame.RoomMm, tone: Tone.Muted)]));
+        var isCut = false;
+        while (below.Count > (isCut ? 1 : 0) && frame.BottomMm - top - aboveMm - BelowMm() < LeastDrawingMm)
+        {
+            if (!isCut) below.Add(leftOut);
+            isCut = true;
+            below.RemoveAt(below.Count - 2);
+        }
         columns.Block(0, (frame.LeftMm, above)).Draw(sketch, top, aboveMm);
         var drawing = HallDrawing.Of(hall.Hall, layout, reading, new HallBox(frame.RoomMm, frame.BottomMm - top - aboveMm - 2 - BelowMm(), frame.Type.SmallPt), language);
         foreach (var shape in drawing.Scene.Shapes) sketch.Add(ShapeMove.By(shape, frame.LeftMm, top + aboveMm + 2));

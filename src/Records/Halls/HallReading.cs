@@ -32,8 +32,9 @@ public sealed record HallReading(
     /// <param name="layout">The layout.</param>
     /// <param name="pupilCount">Pupils in the lesson, 0 or more.</param>
     /// <param name="culture">The reader's language.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The hall or the layout outside its ranges.</exception>
-    public static HallReading Of(SchoolHall hall, HallLayout layout, int pupilCount, CultureInfo culture)
+    /// <param name="fallM">The circle to reckon with while no mat lies, 0 to 10.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The hall, the layout or the circle outside its ranges.</exception>
+    public static HallReading Of(SchoolHall hall, HallLayout layout, int pupilCount, CultureInfo culture, double fallM = 0)
     {
         var (floor, need, mats) = (hall.OnFloor(), layout.Need(), layout.Placed());
         var clashes = LayoutClashes.Of(floor, need, mats);
@@ -41,7 +42,7 @@ public sealed record HallReading(
         var back = sight is null ? null : TeacherBack.Of(sight.Place, mats);
         return new(
             clashes, [.. clashes.Select(c => new HallNote(SentenceOf(c, hall, culture), c.Mat))], sight, back, [.. SightOf(hall, layout, sight, back, culture)],
-            [.. RoomOf(hall, layout, pupilCount, culture)]);
+            [.. RoomOf(hall, layout, pupilCount, fallM, culture)]);
     }
 
     /// <summary>A clash as a sentence: mats by number, things by name, metres rounded up to centimetres.</summary>
@@ -96,11 +97,12 @@ public sealed record HallReading(
 
     private static Hall Only(SchoolHall hall, int thing) => hall.OnFloor() with { Obstacles = [hall.OnFloor().Obstacles[thing]] };
 
-    private static IEnumerable<string> RoomOf(SchoolHall hall, HallLayout layout, int pupilCount, CultureInfo culture)
+    private static IEnumerable<string> RoomOf(SchoolHall hall, HallLayout layout, int pupilCount, double fallM, CultureInfo culture)
     {
-        var fall = layout.Mats.Count > 0 ? layout.Mats.Min(m => m.FallM) : 0;
-        var fits = MatLayout.Of(hall.OnFloor(), layout.Need(), [fall]);
-        yield return HallWords.Text("RoomFits", culture, fits.MostLaidOut, fits.Bound);
+        // What fits for sure is said of the widest circle, what nobody exceeds of the smallest.
+        var falls = layout.Mats.Select(m => m.FallM).DefaultIfEmpty(fallM).ToList();
+        var (floor, need) = (hall.OnFloor(), layout.Need());
+        yield return HallWords.Text("RoomFits", culture, MatLayout.Of(floor, need, [falls.Max()]).MostLaidOut, MatBound.Of(floor, need, falls.Min()));
         var areaM2 = FreeFloor.M2(hall);
         if (pupilCount == 0) yield return HallWords.Text("RoomFloor", culture, areaM2);
         else yield return HallWords.Text("RoomEach", culture, areaM2, pupilCount, areaM2 / pupilCount, OrientationM2);

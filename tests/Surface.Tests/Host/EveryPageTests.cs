@@ -47,6 +47,8 @@ public sealed partial class EveryPageTests(Browser browser)
         Assert.Contains("/balance/compare", seen);
         Assert.Contains("/balance/photo", seen);
         Assert.Contains("/classes/{id}/levels/{id}", seen);
+        Assert.Contains("/halls", seen);
+        Assert.Contains("/lessons/{id}/space", seen);
         Assert.Contains("/library", seen);
         Assert.Contains("/tasks/open", seen);
         Assert.Contains("/tasks/{id}/design", seen);

@@ -24,6 +24,7 @@ public partial class LessonSpacePage
     private HallDrawing? _drawing;
     private IReadOnlyList<string> _lately = [];
     private int _tableKey;
+    private int? _picked;
     private bool _isSaved = true;
     private bool _wasSaved;
     private bool _isSaving;
@@ -39,7 +40,10 @@ public partial class LessonSpacePage
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
 
-    private IEnumerable<string> Room => [.. _lately, .. _reading!.RoomNotes];
+    private int? Picked => _picked < _session?.Layout.Mats.Count ? _picked : null;
+
+    private IEnumerable<string> Room => _record!.Lesson.MatCount is > 0 and var planned && _session!.Layout.Mats.Count is > 0 and var laid && laid != planned
+        ? [S.Say("PlannedOther", planned, laid), .. _reading!.RoomNotes] : _reading!.RoomNotes;
 
     /// <inheritdoc />
     protected override async Task LoadAsync()
@@ -80,6 +84,15 @@ public partial class LessonSpacePage
         if (_session is null || !double.IsFinite(xM) || !double.IsFinite(yM)) return;
         if (key == TeacherKey) await DoAsync(() => _session.Stand(xM, yM));
         else if (MatOf(key) is { } mat) await DoAsync(() => _session.Move(mat, xM, yM), mat);
+        StateHasChanged();
+    }
+
+    /// <summary>Chooses what the buttons over the drawing are for.</summary>
+    /// <param name="key">What has the focus: <c>m</c> and the mat from 0, or <c>teacher</c>.</param>
+    [JSInvokable]
+    public void Pick(string key)
+    {
+        _picked = MatOf(key);
         StateHasChanged();
     }
 
@@ -155,6 +168,16 @@ public partial class LessonSpacePage
         _said = string.Join(' ', [S.SayCount("LaidOut", laid), .. _lately]);
     }
 
+    private Task TurnPickedAsync() => Picked is { } mat ? DoAsync(() => _session!.Turn(mat), mat) : Task.CompletedTask;
+
+    private Task RemovePickedAsync()
+    {
+        if (Picked is not { } mat) return Task.CompletedTask;
+        _picked = null;
+        _tableKey++;
+        return DoAsync(() => _session!.Remove(mat));
+    }
+
     private Task AddAsync() => DoAsync(() => _lately = _session!.Add() ? [] : [S.Say("NoPlaceFree")]);
 
     private async Task UndoAsync()
@@ -185,7 +208,7 @@ public partial class LessonSpacePage
 
     private void Read()
     {
-        _reading = HallReading.Of(_session!.Hall, _session.Layout, _record!.Pupils.Count, CultureInfo.CurrentUICulture);
+        _reading = HallReading.Of(_session!.Hall, _session.Layout, _record!.Pupils.Count, CultureInfo.CurrentUICulture, _session.Falls.Select(f => f.RadiusM).DefaultIfEmpty(0).Max());
         _drawing = HallDrawing.Of(_session.Hall, _session.Layout, _reading, HallBox.Screen, CultureInfo.CurrentUICulture);
     }
 

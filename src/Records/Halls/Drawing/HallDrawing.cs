@@ -8,19 +8,20 @@ namespace Slantwise.Records.Halls.Drawing;
 /// <param name="HeightMm">Of the whole drawing.</param>
 /// <param name="Scale">Where metres are drawn.</param>
 /// <param name="Floor">Floor, what the teacher cannot see, things and walls.</param>
+/// <param name="Names">What things are called, over the floor that stays clear.</param>
 /// <param name="Mats">Each mat's shapes, in the order of the layout.</param>
 /// <param name="Above">What is too near to what, and lines of sight.</param>
 /// <param name="Teacher">The teacher; empty without a place.</param>
 /// <param name="Foot">Scale bar and legend.</param>
 /// <param name="Description">What it shows, for those who do not see it.</param>
 public sealed record HallDrawing(
-    double WidthMm, double HeightMm, HallScale Scale, IReadOnlyList<Shape> Floor, IReadOnlyList<MatShapes> Mats, IReadOnlyList<Shape> Above,
+    double WidthMm, double HeightMm, HallScale Scale, IReadOnlyList<Shape> Floor, IReadOnlyList<Shape> Names, IReadOnlyList<MatShapes> Mats, IReadOnlyList<Shape> Above,
     IReadOnlyList<Shape> Teacher, IReadOnlyList<Shape> Foot, string Description)
 {
     /// <summary>Everything in one drawing.</summary>
     public Scene Scene => new(
         WidthMm, HeightMm,
-        [.. Floor, .. Mats.SelectMany(m => m.Zone), .. Mats.SelectMany(m => m.Body), .. Above, .. Mats.SelectMany(m => m.Signs), .. Teacher, .. Foot], Description);
+        [.. Floor, .. Mats.SelectMany(m => m.Zone), .. Names, .. Mats.SelectMany(m => m.Body), .. Above, .. Mats.SelectMany(m => m.Signs), .. Teacher, .. Foot], Description);
 
     /// <summary>Draws a hall with a layout in it.</summary>
     /// <param name="hall">The hall.</param>

@@ -45,7 +45,7 @@ internal sealed class HallPainter
     {
         var bottomMm = _scale.YMm(0) + WallMm + WordsMm;
         return new(
-            _box.WidthMm, bottomMm + _legend.HeightMm + MarginMm, _scale, [.. Floor(), .. Shadows(), .. Things(), .. Walls()], [.. _layout.Mats.Select(Mat)], [.. Above()], [.. Teacher()],
+            _box.WidthMm, bottomMm + _legend.HeightMm + MarginMm, _scale, [.. Floor(), .. Shadows(), .. Things(), .. Walls()], [.. Names()], [.. _layout.Mats.Select(Mat)], [.. Above()], [.. Teacher()],
             [.. _legend.Shapes(_scale, bottomMm)], Description());
     }
 
@@ -72,20 +72,28 @@ internal sealed class HallPainter
 
     private IEnumerable<Shape> Things()
     {
-        for (var t = 0; t < _hall.Things.Count; t++)
+        foreach (var thing in _hall.Things)
         {
-            var thing = _hall.Things[t];
             var place = Within(thing);
             if (place is not { WidthXM: > 0, DepthYM: > 0 }) continue;
             var (x, y, w, h) = (_scale.XMm(place.LeftXM), _scale.YMm(place.BackYM), place.WidthXM * _scale.MmPerM, place.DepthYM * _scale.MmPerM);
             yield return new Box(x, y, w, h, thing.IsHigh ? Tone.Muted : Tone.Ground);
             if (!thing.IsHigh) foreach (var line in FloorHatch.Of(FloorHatch.Corners(place, _scale), 1, 0.15, Tone.Muted, isFalling: true)) yield return line;
             yield return new Box(x, y, w, h, Tone.Muted, 0.35);
-            foreach (var shape in NameOf(thing, place, x, y, w, h)) yield return shape;
         }
     }
 
     // In the thing where there is room, else beside it on the side of the hall's middle.
+    private IEnumerable<Shape> Names()
+    {
+        foreach (var thing in _hall.Things)
+        {
+            var place = Within(thing);
+            if (place is not { WidthXM: > 0, DepthYM: > 0 }) continue;
+            foreach (var shape in NameOf(thing, place, _scale.XMm(place.LeftXM), _scale.YMm(place.BackYM), place.WidthXM * _scale.MmPerM, place.DepthYM * _scale.MmPerM)) yield return shape;
+        }
+    }
+
     private IEnumerable<Shape> NameOf(HallThing thing, FloorRectangle place, double x, double y, double w, double h)
     {
         if (thing.Name.Length == 0) yield break;
