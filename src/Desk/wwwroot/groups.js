@@ -77,6 +77,16 @@ export function attach(rootId, page) {
     event.stopPropagation();
   }, true);
 
+  // Chosen from the list under a name, the name moves and its buttons go: the focus stays with the name.
+  root.addEventListener('click', event => {
+    const choice = event.target.closest('.group-moves button');
+    if (!choice) return;
+    const { pupil } = choice.closest('[data-pupil]').dataset;
+    const seen = new MutationObserver(() => { if (document.activeElement === document.body) focusPupil(pupil); });
+    seen.observe(root, { childList: true, subtree: true });
+    setTimeout(() => seen.disconnect(), 2 * patience);
+  });
+
   // A number moves who has the focus. With ten groups and more a digit waits for a second one, where there can be one.
   let digits = '';
   let timer = 0;

@@ -11,6 +11,7 @@ internal sealed class GroupBoxes(GroupList list, PageFrame frame, CultureInfo la
     private const double PaddingMm = 3.5;
     private const double BetweenMm = 5;
     private const double StationPt = 14;
+    private const double AfterHeadMm = 1.5;
     private const double LeadFraction = 0.72;
     private const double LeastLeadPt = 11;
 
@@ -55,13 +56,13 @@ internal sealed class GroupBoxes(GroupList list, PageFrame frame, CultureInfo la
                 sketch.Paragraph(left + PaddingMm, y, [words], sizePt, weight: weight);
                 y += frame.Type.LineMm(sizePt);
             }
-            sketch.Paragraph(left + PaddingMm, y, lines, row.SizePt);
+            sketch.Paragraph(left + PaddingMm, y + AfterHeadMm, lines, row.SizePt);
         }
     }
 
     private double WidthMm(int columns) => (frame.RoomMm - (columns - 1) * BetweenMm) / columns;
 
-    private double HeadMm(int group, int columns, double sizePt) => Head(group, columns, sizePt).Sum(l => frame.Type.LineMm(l.SizePt));
+    private double HeadMm(int group, int columns, double sizePt) => Head(group, columns, sizePt).Sum(l => frame.Type.LineMm(l.SizePt)) + AfterHeadMm;
 
     private IEnumerable<(string Words, double SizePt, TextWeight Weight)> Head(int number, int columns, double sizePt)
     {

@@ -23,7 +23,7 @@ public sealed record PlanningBrief(string Tries, string Waiting, string LastDone
         static double Minutes(double timeS) => Math.Ceiling(timeS / 60 - 1e-9);
         if (plan.AtMatsS <= 0) return new(Say("BriefTriesNone", plan.PlannedTrials), Say("WaitingUnknown"), Say("LastDoneUnknown"));
         return new(
-            Say("BriefTries", plan.PlannedTrials, Range(ranges.FewestTrials.Low, ranges.FewestTrials.High), plan.MatCount, planning.PupilsAMat),
+            Say("BriefTries", plan.PlannedTrials, Range(ranges.FewestTrials.Low, ranges.FewestTrials.High)),
             Say("BriefWaiting", Percent(outlook.WaitingFraction), Range(Percent(ranges.WaitingFraction.LowFraction), Percent(ranges.WaitingFraction.HighFraction))),
             Say(
                 outlook.LeftS < 0 ? "BriefLate" : "BriefLastDone", Minutes(planning.LastDoneS), Range(Minutes(planning.LastDoneRange.LowS), Minutes(planning.LastDoneRange.HighS)),

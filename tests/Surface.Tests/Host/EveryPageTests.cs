@@ -53,6 +53,7 @@ public sealed partial class EveryPageTests(Browser browser)
         Assert.Contains("/tasks/open", seen);
         Assert.Contains("/tasks/{id}/design", seen);
         Assert.Contains("/units/{id}/print", seen);
+        Assert.Contains("/lessons/{id}/groups", seen);
         Assert.True(seen.Count >= 10, $"Only {string.Join(", ", seen)} can be reached from home.");
         Assert.True(complaints.Count == 0, string.Join("\n", complaints));
     }

@@ -28,20 +28,38 @@ public sealed partial class PlanPageTests(Browser browser)
     }
 
     [Fact]
-    public async Task Plan_WithOtherMatsByKeyboard_AnswersAndKeepsNothing()
+    public async Task Plan_WithOtherMatsByKeyboard_KeepsThemOnlyByAPress()
     {
         var page = await browser.NewPageAsync(new() { Locale = "en-GB" });
+        page.SetDefaultTimeout((float)HostProgram.Patience.TotalMilliseconds);
         await using var served = await ServedHost.StartAsync();
         var address = await PlanAsync(served);
         await page.GotoAsync(new Uri(served.Address, address).ToString());
         var planned = await page.Locator(".plan-four").InnerTextAsync();
-        await page.Locator("#mats").FillAsync("4");
-        await page.Keyboard.PressAsync("Enter");
-        await page.WaitForURLAsync(url => url.Contains("mats=4"));
-        Assert.NotEqual(planned, await page.Locator(".plan-four").InnerTextAsync());
+        async Task TryAsync()
+        {
+            await page.Locator("#mats").FillAsync("4");
+            await page.Keyboard.PressAsync("Enter");
+            await page.WaitForURLAsync(url => url.Contains("mats=4"));
+        }
+        await TryAsync();
+        var tried = await page.Locator(".plan-four").InnerTextAsync();
+        Assert.NotEqual(planned, tried);
         Assert.Contains("4 mats", await page.Locator("#grounds").InnerTextAsync());
-
         await page.GotoAsync(new Uri(served.Address, address).ToString());
+        Assert.Equal(planned, await page.Locator(".plan-four").InnerTextAsync());
+
+        await TryAsync();
+        await page.Locator(".plan-kept button.main").ClickAsync();
+        await page.Locator("[data-kept='true']").WaitForAsync();
+        await page.GotoAsync(new Uri(served.Address, address).ToString());
+        Assert.Equal(tried, await page.Locator(".plan-four").InnerTextAsync());
+        Assert.Equal("Kept for this lesson: mats: 4.", await page.Locator("[data-kept]").InnerTextAsync());
+        // The usual can be looked at beside it, and taken again.
+        await page.GotoAsync(new Uri(served.Address, address + "?try=1").ToString());
+        Assert.Equal(planned, await page.Locator(".plan-four").InnerTextAsync());
+        await page.Locator(".plan-kept form").Last.Locator("button").ClickAsync();
+        await page.Locator(".plan-kept").WaitForAsync(new() { State = WaitForSelectorState.Detached });
         Assert.Equal(planned, await page.Locator(".plan-four").InnerTextAsync());
     }
 
@@ -50,6 +68,10 @@ public sealed partial class PlanPageTests(Browser browser)
     [InlineData("mats=many")]
     [InlineData("rest=601")]
     [InlineData("pupils-a-mat=31")]
+    [InlineData("performers=5")]
+    [InlineData("action=0")]
+    [InlineData("talk=-1")]
+    [InlineData("writer=nobody")]
     public async Task Plan_WithANumberOutsideItsRange_SaysSoAndShowsThePlan(string query)
     {
         await using var served = await ServedHost.StartAsync();
