@@ -48,6 +48,7 @@ public sealed partial class EveryPageTests(Browser browser)
         Assert.Contains("/balance/photo", seen);
         Assert.Contains("/classes/{id}/levels/{id}", seen);
         Assert.Contains("/library", seen);
+        foreach (var safety in new[] { "/lessons/{id}/risk", "/safety", "/safety/new", "/safety/{id}", "/safety/{id}/edit" }) Assert.Contains(safety, seen);
         Assert.Contains("/tasks/open", seen);
         Assert.True(seen.Count >= 10, $"Only {string.Join(", ", seen)} can be reached from home.");
         Assert.True(complaints.Count == 0, string.Join("\n", complaints));
