@@ -50,6 +50,7 @@ public sealed partial class EveryPageTests(Browser browser)
         Assert.Contains("/halls", seen);
         Assert.Contains("/lessons/{id}/space", seen);
         Assert.Contains("/library", seen);
+        foreach (var safety in new[] { "/lessons/{id}/risk", "/safety", "/safety/new", "/safety/{id}", "/safety/{id}/edit" }) Assert.Contains(safety, seen);
         Assert.Contains("/tasks/open", seen);
         Assert.Contains("/tasks/{id}/design", seen);
         Assert.Contains("/units/{id}/print", seen);
