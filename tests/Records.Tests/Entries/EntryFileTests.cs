@@ -2,6 +2,7 @@ using Slantwise.Records.Checks;
 using Slantwise.Records.Entries;
 using Slantwise.Records.Entries.Files;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Schools;
 using Slantwise.Records.Tests.Checks;
 using static Slantwise.Records.Tests.Entries.InventedLesson;
 
@@ -129,7 +130,7 @@ public sealed class EntryFileTests
     [Fact]
     public void Read_LevelNotOffered_IsFlaggedWithItsLineAndKept()
     {
-        var record = Taught with { Restrictions = [new() { SchoolId = SchoolId, Id = Id(5), PupilId = Alba.Id, Without = Schools.BodyDemand.HandWeight }] };
+        var record = Taught with { Restrictions = [new() { SchoolId = SchoolId, Id = Id(5), PupilId = Alba.Id, Without = BodyDemand.HandWeight }] };
         var reading = EntryFile.Read("results.csv", Heading + "A1,1,1,4,3,1,,,\n", record, RecorderOf(record));
         Assert.True(reading.CanAppend);
         Assert.Contains(reading.Entries, e => e.Fact == new Choice(BalanceLevels[3].Id));
