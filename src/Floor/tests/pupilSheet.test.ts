@@ -50,6 +50,15 @@ describe("pupilSheet, one set after the other", () => {
     expect(sheet.tasks[0]!.levels.map((l) => [l.number, l.level.levelId])).toEqual([[1, "a2"], [2, "a3"]]);
   });
 
+  it("knows how this pupil does a task, and nobody else's way", () => {
+    const offers = [{ taskId: "a", levelIds: ["a1"] }, { taskId: "b", levelIds: ["b1"] }];
+    const bundle = bundleOf({
+      pupils: [{ pupilId: "mia", label: "Mia", offers: [{ ...offers[0]!, adaptation: "One hand on the wall" }, offers[1]!] }, { pupilId: "leo", label: "Leo", offers }],
+    });
+    expect(pupilSheet(bundle, "mia", [])!.tasks.map((t) => t.adaptation)).toEqual(["One hand on the wall", undefined]);
+    expect(pupilSheet(bundle, "leo", [])!.tasks.map((t) => t.adaptation)).toEqual([undefined, undefined]);
+  });
+
   it("asks for no prediction where nothing is predicted, nor for a best hold where nothing is held", () => {
     expect(at(new Writing().put(set1, choice("a2")), bundleOf({ predicts: "nothing" }))).toBe("try 1.1");
     const bundle = bundleOf({ predicts: "holdS" });

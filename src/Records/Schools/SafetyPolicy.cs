@@ -23,7 +23,7 @@ public sealed record SafetyPolicy
     public int HeadHoldCapS { get; init; } = 5;
 
     /// <summary>What stays ruled out, and for how long, on the way back after a head injury, as the school sets it; someone must lift each by hand.</summary>
-    /// <remarks>The days follow the return to sport of the UK's guidelines for grassroots sport, 21 days at the earliest; local rules and medical advice come first.</remarks>
+    /// <remarks>The days follow the return to sport of the UK's guidelines for grassroots sport, 21 days at the earliest; local rules and medical advice come first. Source: [UKConcussion2023].</remarks>
     public IReadOnlyList<ReturnStep> ReturnSteps { get; init; } =
         [new(BodyDemand.Inversion, 21), new(BodyDemand.HeadWeight, 21), new(BodyDemand.Roll, 21), new(BodyDemand.Impact, 21)];
 

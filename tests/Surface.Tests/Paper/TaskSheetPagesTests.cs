@@ -142,7 +142,7 @@ public class TaskSheetPagesTests
         foreach (var pages in (Func<LessonRecord, IReadOnlyList<Scene>>[])
         [
             r => ClassSheetPages.Of(r, A4), r => StationCardPages.Of(r, A4), r => CueCardPages.Of(r, A4), r => PosterPages.Of(r, A4),
-            r => [.. ObservationPages.Of(r, A4).Select(p => p.Scene)], r => [LessonPage.Of(r, null, A4)],
+            r => [.. ObservationPages.Of(r, A4).Select(p => p.Scene)], r => LessonPage.Of(r, LessonPlans.None, A4),
         ])
             Assert.Equal(pages(plain).Select(p => p.Listing()), pages(record).Select(p => p.Listing()));
     }

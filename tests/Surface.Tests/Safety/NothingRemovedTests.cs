@@ -54,7 +54,7 @@ public sealed class NothingRemovedTests
             Shows(record, null, Run(ClassSheetPages.Of(record, A4)));
             Shows(record, null, Run(StationCardPages.Of(record, A4)));
             Shows(record, null, Run(PosterPages.Of(record, A4)));
-            HidesRemoved(record, null, LessonPage.Of(record, null, A4 with { NamesOtherLevels = true }).Run());
+            HidesRemoved(record, null, Run(LessonPage.Of(record, LessonPlans.None, A4 with { NamesOtherLevels = true })));
 
             // Figures are shapes and have no names: with what the policy removes taken off the sheet, every shape is the same.
             var without = record with { Sheet = record.Sheet! with { Content = LeftOf(record) } };

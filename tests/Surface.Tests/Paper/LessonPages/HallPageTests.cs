@@ -87,8 +87,8 @@ public class HallPageTests
     [Fact]
     public void Of_ALessonWithAHall_StandsBehindItsLessonPageInThePack()
     {
-        var without = LessonPack.Of(Lesson(), null, CardLessons.English);
-        var with = LessonPack.Of(Lesson(), null, CardLessons.English, Laid(6, 0));
+        var without = LessonPack.Of(Lesson(), LessonPlans.None, CardLessons.English);
+        var with = LessonPack.Of(Lesson(), new() { Hall = Laid(6, 0) }, CardLessons.English);
         Assert.Equal(without.Count + 1, with.Count);
         Assert.Contains("Thehall:Sportshall", with[2].Scene.Run());
     }

@@ -112,8 +112,7 @@ public sealed class RiskPagePagesTests
     public void Of_InAPack_IsAPartWithItsPage()
     {
         var record = Record();
-        var risk = RiskPage.Of(record, Material(record), Options("en").Language);
-        var (without, with) = (LessonPack.Of(record, null, Options("en")), LessonPack.Of(record, null, Options("en"), risk));
+        var (without, with) = (LessonPack.Of(record, LessonPlans.None, Options("en")), LessonPack.Of(record, new() { Risk = Material(record) }, Options("en")));
         var own = Print(record, Material(record), Options("en")).Count;
         Assert.Equal(without.Count + own, with.Count);
         Assert.Contains(with[0].Scene.Words(), w => w.Contains("Risk page") && w.EndsWith('3'));

@@ -50,7 +50,7 @@ export function lookSheet(part: Partial<LessonBundle>, taskCount: number): Lesso
     sheetTitle: "Still as a post", setCount: 3, trialCount: 5, predicts: "successCount", tasks: own,
     figures: Object.entries(figures).map(([path, text]) => ({ key: path.slice("./figures/".length, -4), svg: text, description: /<title>(.*?)<\/title>/.exec(text)?.[1] ?? "" })),
     translations: [spanish],
-    pupils: served.map((label) => ({ pupilId: label, label, offers: own.map((t) => ({ taskId: t.taskId, levelIds: t.levels.map((l) => l.levelId) })) })),
+    pupils: served.map((label) => ({ pupilId: label, label, offers: own.map((t) => ({ taskId: t.taskId, levelIds: t.levels.map((l) => l.levelId), ...(label === "Mia" && { adaptation: "One hand on the wall; sit down whenever you like." }) })) })),
     phases: [], entries: [], ...part,
   };
 }
