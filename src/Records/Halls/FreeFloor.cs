@@ -6,7 +6,7 @@ public static class FreeFloor
     /// <summary>Its area; where two things overlap, the floor under them is taken off once.</summary>
     /// <param name="hall">The hall.</param>
     /// <returns>0 or more, in square metres.</returns>
-    public static double M2(SchoolHall hall)
+    public static double OfM2(SchoolHall hall)
     {
         double[] Cuts(IEnumerable<double> ends, double high) => [.. ends.Select(e => Math.Clamp(e, 0, high)).Append(0).Append(high).Distinct().Order()];
         var xs = Cuts(hall.Things.SelectMany(t => new[] { t.LeftM, t.LeftM + t.WidthM }), hall.WidthM);

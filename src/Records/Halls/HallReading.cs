@@ -103,7 +103,7 @@ public sealed record HallReading(
         var falls = layout.Mats.Select(m => m.FallM).DefaultIfEmpty(fallM).ToList();
         var (floor, need) = (hall.OnFloor(), layout.Need());
         yield return HallWords.Text("RoomFits", culture, MatLayout.Of(floor, need, [falls.Max()]).MostLaidOut, MatBound.Of(floor, need, falls.Min()));
-        var areaM2 = FreeFloor.M2(hall);
+        var areaM2 = FreeFloor.OfM2(hall);
         if (pupilCount == 0) yield return HallWords.Text("RoomFloor", culture, areaM2);
         else yield return HallWords.Text("RoomEach", culture, areaM2, pupilCount, areaM2 / pupilCount, OrientationM2);
     }

@@ -30,6 +30,14 @@ public class SvgWriterTests
         Gen.Select(SizeMm, SizeMm, AnyShape.List[0, 12], AnyText, (w, h, shapes, d) => new Scene(w, h, shapes, d));
 
     [Fact]
+    public void Write_ShapesAlone_AreThoseOfTheScene() => AnyScene.Sample(scene =>
+    {
+        var whole = SvgWriter.Write(scene);
+        Assert.EndsWith(SvgWriter.Write(scene.Shapes) + "\n</svg>", whole);
+        Assert.Equal(scene.Shapes.Count, XElement.Parse($"<svg>{SvgWriter.Write(scene.Shapes)}</svg>").Elements().Count());
+    });
+
+    [Fact]
     public void Write_AnyScene_IsWellFormedAndHoldsEachShapeOnceInOrder() => AnyScene.Sample(scene =>
     {
         var svg = XElement.Parse(SvgWriter.Write(scene));

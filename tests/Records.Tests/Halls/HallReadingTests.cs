@@ -102,7 +102,7 @@ public sealed class HallReadingTests
     {
         // By hand: 10 × 10 less 2 × 2, less another 2 × 2 of which 1 × 1 is under the first, less 1 × 1 of a thing half outside.
         var hall = SampleHall.Of(10, 10, new HallThing("", 1, 1, 2, 2, true), new HallThing("", 2, 2, 2, 2, false), new HallThing("", 9, 0, 5, 1, false));
-        Assert.Equal(100 - 4 - 3 - 1, FreeFloor.M2(hall), 1e-9);
+        Assert.Equal(100 - 4 - 3 - 1, FreeFloor.OfM2(hall), 1e-9);
     }
 
     private static List<string> Sentences(HallLayout layout) => [.. HallReading.Of(SampleHall.Of(20, 10), layout, 20, English).SightNotes.Select(n => n.Sentence)];

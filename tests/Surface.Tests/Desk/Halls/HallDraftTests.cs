@@ -1,6 +1,6 @@
-using System.Globalization;
 using Slantwise.Desk.Pages.Halls;
 using Slantwise.Records.Halls;
+using Slantwise.Surface.Tests.Desk.Evidence;
 
 namespace Slantwise.Surface.Tests.Desk.Halls;
 
@@ -14,6 +14,7 @@ public sealed class HallDraftTests
     [Fact]
     public void Of_AKeptHall_ComesBackEqual()
     {
+        using var spoken = new Spoken("es-ES");
         var back = HallDraft.Of(Kept).Hall!;
         Assert.Equal((Kept.Name, Kept.WidthM, Kept.DepthM), (back.Name, back.WidthM, back.DepthM));
         Assert.Equal(Kept.Things, back.Things);
@@ -31,7 +32,7 @@ public sealed class HallDraftTests
     [Fact]
     public void Hall_BadNumbers_IsNoneAndLosesNothing()
     {
-        CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en-GB");
+        using var spoken = new Spoken("en-GB");
         var draft = HallDraft.Of(Kept);
         draft.Width = "2o";
         draft.Things[1].Left = "-3";
@@ -54,7 +55,7 @@ public sealed class HallDraftTests
     [InlineData("8", "2", "1", "11", "clear")]
     public void Sizes_BadNumber_ChangesNothingElse(string count, string length, string width, string clear, string what)
     {
-        CultureInfo.CurrentUICulture = CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("en-GB");
+        using var spoken = new Spoken("en-GB");
         var before = new HallLayout { MatLengthM = 1.831, MatWidthM = 1.22, ClearM = 1, WallClearM = 1 };
         var sizes = new SpaceSizes(8, before) { Count = count, Length = length, Width = width, Clear = clear, WallClear = "0,5" };
         var after = sizes.On(before);
@@ -69,6 +70,7 @@ public sealed class HallDraftTests
     [Fact]
     public void Sizes_Untouched_KeepTheDigitsThatAreNotShown()
     {
+        using var spoken = new Spoken("es-ES");
         var before = new HallLayout { MatLengthM = 1.8312, MatWidthM = 1.2234, ClearM = 1, WallClearM = 1 };
         Assert.Equal(before, new SpaceSizes(8, before).On(before));
     }
