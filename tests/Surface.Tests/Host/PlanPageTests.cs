@@ -63,21 +63,17 @@ public sealed partial class PlanPageTests(Browser browser)
         Assert.Equal(planned, await page.Locator(".plan-four").InnerTextAsync());
     }
 
-    [Theory]
-    [InlineData("mats=0")]
-    [InlineData("mats=many")]
-    [InlineData("rest=601")]
-    [InlineData("pupils-a-mat=31")]
-    [InlineData("performers=5")]
-    [InlineData("action=0")]
-    [InlineData("talk=-1")]
-    [InlineData("writer=nobody")]
-    public async Task Plan_WithANumberOutsideItsRange_SaysSoAndShowsThePlan(string query)
+    [Fact]
+    public async Task Plan_WithANumberOutsideItsRange_SaysSoAndShowsThePlan()
     {
         await using var served = await ServedHost.StartAsync();
-        var page = await served.Client.GetStringAsync($"{await PlanAsync(served)}?{query}", TestContext.Current.CancellationToken);
-        Assert.Contains("outside its range", page);
-        Assert.Contains("plan-four", page);
+        var plan = await PlanAsync(served);
+        foreach (var query in (string[])["mats=0", "mats=many", "rest=601", "pupils-a-mat=31", "performers=5", "action=0", "talk=-1", "writer=nobody"])
+        {
+            var page = await served.Client.GetStringAsync($"{plan}?{query}", TestContext.Current.CancellationToken);
+            Assert.Contains("outside its range", page);
+            Assert.Contains("plan-four", page);
+        }
     }
 
     [Fact]
