@@ -24,7 +24,7 @@ internal sealed class WordsReader(TaskJson json, string language, string prefix)
         {
             Language = language,
             Name = json.Required(root, "name", prefix + "name"),
-            Purpose = json.Required(root, "purpose", prefix + "purpose"),
+            Purpose = json.Optional(root, "purpose", prefix + "purpose"),
             Cues = json.Texts(root, "cues", prefix + "cues"),
             Caution = json.Optional(root, "caution", prefix + "caution"),
             Levels = json.Texts(root, "levels", prefix + "levels"),

@@ -1,6 +1,7 @@
 using Slantwise.Records.Schools;
 using Slantwise.Records.Tasks;
 using Slantwise.Records.Tasks.Designs;
+using Slantwise.Records.Tasks.Designs.Grids;
 using Slantwise.Records.Tasks.Files;
 using Slantwise.Records.Tasks.Own;
 using Slantwise.Records.Tests.Stores;
@@ -73,6 +74,24 @@ public sealed class OwnTaskTests
         var reading = TaskFile.Read("a.json", new OwnTask(task, null).ToFile(), Guid.Empty);
         Assert.Equivalent(task, reading.Task, strict: true);
     }
+
+    [Fact]
+    public void ToFile_TaskDesignedFromNothing_ReadsBackTheSame()
+    {
+        var task = new MovementTask { SchoolId = Guid.Empty, Id = Guid.CreateVersion7(), Name = "Stork", Levels = [new Level { Id = Guid.CreateVersion7(), Name = "On a line", Dose = new Dose(DoseKind.TargetSizeM, 0.3m) }] };
+        var design = NewDesign.Of(task, "es");
+        design = GridEdit.WithValues(GridEdit.Add(design, "Árbol"), "arbol", "es", ["bajo", "alto"], System.Globalization.CultureInfo.InvariantCulture);
+        var reading = DesignFile.Read("a.json", new OwnTask(task, design).ToFile());
+        Assert.Empty(reading.Findings);
+        Assert.Equal(DesignFile.Write(design), DesignFile.Write(reading.Design!));
+        Assert.Equivalent(task, TaskFile.Read("a.json", DesignFile.Write(design), Guid.Empty, "es").Task, strict: true);
+    }
+
+    [Theory]
+    [InlineData("One-foot balance", "one-foot-balance.json")]
+    [InlineData("Équilibre à deux: «grullas»!", "equilibre-a-deux-grullas.json")]
+    [InlineData("平衡", "task.json")]
+    public void TaskFileName_OfAName_IsOneThatEverySystemTakes(string name, string file) => Assert.Equal(file, TaskFileName.Of(name));
 
     [Theory, EachDatabase]
     public async Task Save_EditedTask_TakesItsDesignAlong(Database database)
