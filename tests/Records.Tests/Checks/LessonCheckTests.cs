@@ -40,6 +40,10 @@ public sealed class LessonCheckTests
         Assert.Equal(["PhaseDuration"], Refused(lesson with { Phases = [new(PhaseKind.Activity, 0, "")] }, Chosen));
         Assert.Equal(["PhaseKindUnknown"], Refused(lesson with { Phases = [new((PhaseKind)9, 5, "")] }, Chosen));
         Assert.Equal(["PhaseNoteTooLong"], Refused(lesson with { Phases = [new(PhaseKind.Activity, 5, new string('x', 301))] }, Chosen));
+        Assert.Equal(["LessonAimCount"], Refused(lesson with { Aims = [.. Enumerable.Repeat("a", 6)] }, Chosen));
+        Assert.Equal(["LessonAimTooLong"], Refused(lesson with { Aims = [new string('x', 161)] }, Chosen));
+        Assert.Equal(["LessonDemonstrationCount"], Refused(lesson with { Demonstration = [.. Enumerable.Repeat("a", 9)] }, Chosen));
+        Assert.Equal(["LessonDemonstrationTooLong"], Refused(lesson with { Demonstration = ["a", new string('x', 161)] }, Chosen));
         Assert.Equal(["LessonTitleTooLong"], Refused(lesson with { Title = new string('x', 81) }, Chosen));
     }
 

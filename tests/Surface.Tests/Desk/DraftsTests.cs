@@ -116,6 +116,8 @@ public sealed class DraftsTests
         SheetVersion = 2,
         MatCount = 12,
         Phases = [new(PhaseKind.Instruction, 8, "show the levels"), new(PhaseKind.Activity, 25, "")],
+        Aims = ["Stand still", "Say why"],
+        Demonstration = ["Show the wobble", "Read the cues"],
     };
 
     private static Sheet SheetOf(SheetTask task) => new()

@@ -78,7 +78,10 @@ public partial class UnitPage
     {
         _failure = UnitCheck.Of(unit, _classes).Any(f => f.IsRefused) ? Say("FixFirst") : await Desk.TryAsync(() => Desk.Store.SaveUnitAsync(unit));
         if (_failure is not null) return false;
-        (_unit, _draft, _isDirty) = (unit, new UnitDraft(unit), false);
+        (_unit, _isDirty) = (unit, false);
+        // The draft stays, so that who types keeps their place; only what was made meanwhile is told to it.
+        _draft!.FirstDay = unit.FirstDay;
+        foreach (var (typed, kept) in _draft.Lessons.Zip(unit.Content.Lessons)) typed.LessonId = kept.LessonId;
         await ReadAsync();
         return true;
     }
@@ -116,7 +119,9 @@ public partial class UnitPage
 
     private async Task CopyAsync((string Name, Guid ClassId, DateOnly? FirstDay) wanted)
     {
-        var copy = UnitCopy.Of(_draft!.ToUnit(), Desk.NewId(), wanted.ClassId, wanted.Name.Trim(), wanted.FirstDay);
+        // The page is left for the copy's: what was typed here is kept first.
+        if (_isDirty && !await KeepAsync(_draft!.ToUnit())) return;
+        var copy = UnitCopy.Of(_unit!, Desk.NewId(), wanted.ClassId, wanted.Name.Trim(), wanted.FirstDay);
         _failure = UnitCheck.Of(copy, _classes).FirstOrDefault(f => f.IsRefused)?.Sentence(CultureInfo.CurrentUICulture) ?? await Desk.TryAsync(() => Desk.Store.SaveUnitAsync(copy));
         if (_failure is null) Navigation.NavigateTo($"/units/{copy.Id}");
     }
