@@ -20,7 +20,7 @@ internal sealed class RiskTaskBlocks(RiskPage page, RiskTask task, PageFrame fra
         // The first line of what follows stays with the name.
         foreach (var block in rows.Texts([Because()], tone: Tone.Muted, gapMm: 0.6)) yield return block with { StaysWithNext = true };
         foreach (var block in rows.Texts([task.Caution], "!", isBold: true, tone: Tone.Caution)) yield return block;
-        foreach (var block in rows.Grid(task.PolicyLines, "–")) yield return block;
+        foreach (var block in task.PolicyLines.Count > 1 ? rows.Grid(task.PolicyLines, "–") : rows.Texts(task.PolicyLines, "–")) yield return block;
         foreach (var block in rows.Texts(task.Questions, "?")) yield return block;
         if (task.Controls.Count > 0)
         {
