@@ -51,7 +51,7 @@ public sealed class HallReadingTests
             Assert.Contains(0, reading.ClashingMats);
             Assert.Contains(1, reading.ClashingMats);
         }
-    }, iter: 30);
+    }, iter: 15);
 
     [Fact]
     public void Of_AMatBehindAPillar_SaysWhatHidesIt()

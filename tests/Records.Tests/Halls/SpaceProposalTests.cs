@@ -27,7 +27,7 @@ public sealed class SpaceProposalTests
         var counts = Enumerable.Range(1, layout.Stations.Count).Select(n => laid.Mats.Count(m => m.Station == n)).ToList();
         Assert.True(counts.Max() - counts.Min() <= 1 && counts.Sum() == laid.Mats.Count);
         Assert.All(laid.Mats, m => Assert.Equal(m.Station % 2 == 1 ? 1.4 : 0.8, m.FallM));
-    }, iter: 30);
+    }, iter: 15);
 
     [Fact]
     public void LaidOut_NoRoom_HasFewerMatsThanAsked()

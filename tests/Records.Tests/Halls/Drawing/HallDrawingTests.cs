@@ -38,7 +38,7 @@ public sealed class HallDrawingTests
         // The scale bar: as many metres as its words say.
         var said = double.Parse(drawing.Foot.OfType<Text>().First().Content.Split(' ')[0], English);
         Assert.Equal(said * k, drawing.Foot.OfType<Box>().First(b => b.StrokeMm > 0).WidthMm, 1e-6);
-    }, iter: 40);
+    }, iter: 15);
 
     [Fact]
     public void Of_AnyLayout_StaysOnThePageWithWordsLargeEnough() => Any.Sample(s =>
@@ -52,7 +52,7 @@ public sealed class HallDrawingTests
             Assert.All(drawing.Scene.Shapes.OfType<Box>(), b => Assert.True(b.XMm >= -0.01 && b.YMm >= -0.01 && b.XMm + b.WidthMm <= drawing.WidthMm + 0.01 && b.YMm + b.HeightMm <= drawing.HeightMm + 0.01));
             Assert.True(SvgWriter.Write(drawing.Scene).Length > 500);
         }
-    }, iter: 25);
+    }, iter: 8);
 
     [Fact]
     public void Of_AClashAndAHiddenMat_MarksBothWithASign()
