@@ -1,6 +1,7 @@
 using Slantwise.Engines.Drawing;
 using Slantwise.Paper;
 using Slantwise.Paper.Pack;
+using Slantwise.Records.Lessons;
 using Slantwise.Records.Safety;
 using Slantwise.Surface.Tests.Paper.Cards;
 using Snapshooter;
