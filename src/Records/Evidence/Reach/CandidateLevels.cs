@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Slantwise.Records.Schools;
 using Slantwise.Records.Tasks;
 
 namespace Slantwise.Records.Evidence.Reach;
@@ -34,7 +35,7 @@ public static class CandidateLevels
         var all = onSheet.Concat(own).ToList();
         var forms = all.GroupBy(l => (l.Name, l.Posture, l.Dose.Kind)).ToList();
         var other = forms.SelectMany(form => Nearest(form.Key.Kind, [.. form.Select(l => l.Dose.Amount)])
-            .Select(amount => new CandidateLevel(taskId, With(form.First(), amount) with { Demands = [.. form.SelectMany(l => l.Demands).Distinct().Order()] }, form.First().Id)));
+            .Select(amount => new CandidateLevel(taskId, With(form.First(), amount) with { Demands = DemandsOf([.. form]) }, form.First().Id)));
         return [.. own.Select(l => new CandidateLevel(taskId, l, l.Id)), .. other];
     }
 
@@ -43,6 +44,12 @@ public static class CandidateLevels
         var doses = Doses.GetValueOrDefault(kind, []);
         return doses.Where(d => !has.Contains(d) && d < has.Max()).OrderByDescending(d => d).Take(BelowCount)
             .Concat(doses.Where(d => !has.Contains(d) && d > has.Max()).Order().Take(AboveCount));
+    }
+
+    private static IReadOnlyList<BodyDemand> DemandsOf(IReadOnlyList<Level> form)
+    {
+        var all = form.SelectMany(l => l.Demands).Distinct().Order().ToList();
+        return all.Count == form[0].Demands.Distinct().Count() ? form[0].Demands : all;
     }
 
     private static Level With(Level form, decimal amount)

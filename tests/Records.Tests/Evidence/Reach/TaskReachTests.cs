@@ -65,6 +65,17 @@ public sealed class TaskReachTests
         Assert.Equal(0, pupil.Reach.StretchedFraction);
     }
 
+    // Two levels of one name of which only one asks for a roll: a dose that is made of them is offered to nobody who may not roll.
+    [Fact]
+    public void CandidateLevels_OfAFormOfWhichOneLevelAsksMore_AllAskForIt()
+    {
+        Level Over(int number, decimal amount, params BodyDemand[] demands) =>
+            new() { Id = new Guid(number, 1, 1, new byte[8]), Name = "Over", Dose = new(DoseKind.RepetitionsCount, amount), Demands = demands };
+        var candidates = CandidateLevels.Of(LessonBuilder.TaskId(1), [Over(1, 3), Over(2, 5, BodyDemand.Roll)], []);
+        Assert.NotEmpty(candidates);
+        Assert.All(candidates, c => Assert.Equal([BodyDemand.Roll], c.Level.Demands));
+    }
+
     [Fact]
     public void CandidateLevels_OfAForm_DosesAroundItsOwnAndOwnLevelsFirst()
     {
