@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Text;
 using Slantwise.Records.Entries;
 using Slantwise.Records.Evidence.Tables;
+using Slantwise.Records.Safety;
+using Slantwise.Records.Units;
 
 namespace Slantwise.Records.Tests.Evidence.Tables;
 
@@ -44,9 +46,13 @@ public sealed class EvidenceTablesTests
         var root = new DirectoryInfo(AppContext.BaseDirectory);
         while (root is not null && !File.Exists(Path.Combine(root.FullName, "docs", "tables.md"))) root = root.Parent;
         var sections = File.ReadAllText(Path.Combine(root!.FullName, "docs", "tables.md")).Split("\n## ").Skip(1).ToDictionary(s => s[..s.IndexOf('\n')].Trim());
-        Assert.Equal(EvidenceTables.Keys.Append(Slantwise.Records.Safety.IncidentTable.Key).Order(), sections.Keys.Order());
-        foreach (var key in EvidenceTables.Keys)
-            Assert.All(EvidenceTables.Of(key, [Lesson().Record()])!.Headings, h => Assert.Contains($"`{h}`", sections[key]));
+        List<EvidenceTable> tables =
+        [
+            .. EvidenceTables.Keys.Select(key => EvidenceTables.Of(key, [Lesson().Record()])!), IncidentTable.Of([], [], [], [], []), UnitCoverageTable.Of(new(), []),
+        ];
+        Assert.Equal(tables.Select(t => t.Key).Order(), sections.Keys.Order());
+        foreach (var table in tables)
+            Assert.All(table.Headings, h => Assert.Contains($"`{h}`", sections[table.Key]));
     }
 
     [Fact]
