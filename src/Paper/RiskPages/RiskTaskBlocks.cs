@@ -1,6 +1,7 @@
 using Slantwise.Engines.Drawing;
 using Slantwise.Paper.Layout;
 using Slantwise.Paper.LessonPages;
+using Slantwise.Paper.Words;
 using Slantwise.Records.Safety;
 
 namespace Slantwise.Paper.RiskPages;
@@ -42,7 +43,7 @@ internal sealed class RiskTaskBlocks(RiskPage page, RiskTask task, PageFrame fra
 
     private string Said(Incident incident)
     {
-        var said = page.Say("Earlier", incident.Day.ToString("d", page.Culture), page.Say("Kind" + incident.Kind), incident.Happened);
+        var said = page.Say("Earlier", new PaperWords(page.Culture).Date(incident.Day), page.Say("Kind" + incident.Kind), incident.Happened);
         return incident.Changed.Length > 0 ? $"{said} {page.Say("EarlierChanged", incident.Changed)}" : said;
     }
 
