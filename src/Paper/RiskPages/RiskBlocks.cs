@@ -2,6 +2,7 @@ using Slantwise.Engines.Drawing;
 using Slantwise.Paper.Layout;
 using Slantwise.Paper.LessonPages;
 using Slantwise.Paper.Sheets;
+using Slantwise.Records.Roster;
 using Slantwise.Records.Safety;
 
 namespace Slantwise.Paper.RiskPages;

@@ -1,5 +1,6 @@
 using Slantwise.Engines.Planning.Rotations;
 using Slantwise.Records.Lessons;
+using Slantwise.Records.Roster;
 using Slantwise.Records.Schools;
 
 namespace Slantwise.Records.Groups;
@@ -29,20 +30,11 @@ public sealed record GroupList(IReadOnlyList<ListedGroup> Groups, IReadOnlyList<
     public static GroupList Of(IReadOnlyList<Pupil> pupils, GroupPlan plan, IReadOnlyList<string> stations, int? stationMin)
     {
         if (plan.Groups.Count == 0) return new([], stations, stationMin);
-        var names = NamesOf(pupils);
+        var names = pupils.Zip(FirstNames.Of(pupils)).ToDictionary(p => p.First.Id, p => p.Second);
         var first = stations.Count > 0 ? StationRotation.Of(plan.Groups.Count, stations.Count).Stations[0] : null;
         return new(
             [.. plan.Groups.Select((g, i) => new ListedGroup(
                 [.. pupils.Where(p => g.PupilIds.Contains(p.Id)).Select(p => names[p.Id])], GroupMats.Text(g.MatNumbers), g.MatNumbers.Count, first is null ? "" : stations[first[i]]))],
             stations, stations.Count > 0 ? stationMin : null);
-    }
-
-    // First names, where no other in the class has the same one; else the whole label, and where that is the same, too, the code beside it.
-    private static Dictionary<Guid, string> NamesOf(IReadOnlyList<Pupil> pupils)
-    {
-        static string First(Pupil pupil) => pupil.Label.Split(' ', StringSplitOptions.RemoveEmptyEntries)[0];
-        var firsts = pupils.CountBy(First, StringComparer.OrdinalIgnoreCase).ToDictionary(StringComparer.OrdinalIgnoreCase);
-        var labels = pupils.CountBy(p => p.Label, StringComparer.OrdinalIgnoreCase).ToDictionary(StringComparer.OrdinalIgnoreCase);
-        return pupils.ToDictionary(p => p.Id, p => firsts[First(p)] == 1 ? First(p) : labels[p.Label] == 1 ? p.Label : $"{p.Label} ({p.Code})");
     }
 }

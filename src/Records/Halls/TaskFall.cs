@@ -50,6 +50,6 @@ public sealed record TaskFall(Guid TaskId, string Name, double RadiusM, FallGrou
     {
         if (sheet is null) return [];
         var own = (await store.ListTaskDesignsAsync(schoolId, cancel)).ToDictionary(d => d.TaskId, d => d.Design);
-        return [.. sheet.Tasks.Select(t => Of(t, own.GetValueOrDefault(t.TaskId) ?? TaskLibrary.Designs.FirstOrDefault(d => d.Id == t.TaskId), statureM))];
+        return [.. sheet.Tasks.Select(t => Of(t, own.GetValueOrDefault(t.TaskId) ?? TaskLibrary.Find(t.TaskId), statureM))];
     }
 }

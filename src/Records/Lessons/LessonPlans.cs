@@ -54,7 +54,7 @@ public sealed record LessonPlans
     /// <returns>None for a task without a design.</returns>
     public TaskWords? WordsOf(Guid taskId, CultureInfo language)
     {
-        var design = OwnDesigns.FirstOrDefault(d => d.Id == taskId) ?? TaskLibrary.Designs.FirstOrDefault(d => d.Id == taskId);
+        var design = OwnDesigns.FirstOrDefault(d => d.Id == taskId) ?? TaskLibrary.Find(taskId);
         return design?.Words.GetValueOrDefault(language.TwoLetterISOLanguageName) ?? design?.Words.GetValueOrDefault("en") ?? design?.Words.Values.FirstOrDefault();
     }
 

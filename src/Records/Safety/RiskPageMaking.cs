@@ -97,7 +97,7 @@ internal sealed class RiskPageMaking(LessonRecord record, RiskMaterial material,
 
     // A school's own design of a task comes before the library's.
     private TaskDesign? DesignOf(Guid taskId) =>
-        material.Designs.FirstOrDefault(d => d.Id == taskId) ?? TaskLibrary.Designs.FirstOrDefault(d => d.Id == taskId);
+        material.Designs.FirstOrDefault(d => d.Id == taskId) ?? TaskLibrary.Find(taskId);
 
     private IReadOnlyList<string> NamesOf(TaskDesign? design) =>
         [.. (design?.Prerequisites ?? []).Select(DesignOf).OfType<TaskDesign>().Select(d => d.ToTask(culture.TwoLetterISOLanguageName, record.School.Id).Name)];

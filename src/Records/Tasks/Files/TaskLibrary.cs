@@ -24,6 +24,10 @@ public static class TaskLibrary
     public static IReadOnlyList<TaskDesign> Designs => [.. Readings.Select(reading => reading.Design
         ?? throw new InvalidDataException(reading.Findings[0].Sentence(CultureInfo.InvariantCulture)))];
 
+    /// <summary>The library's design of a task; none where the task is not one of ours.</summary>
+    /// <param name="taskId">The task.</param>
+    public static TaskDesign? Find(Guid taskId) => Readings.FirstOrDefault(reading => reading.Design?.Id == taskId)?.Design;
+
     /// <summary>The library as it was read, by file name.</summary>
     public static IReadOnlyList<DesignReading> Readings => AllReadings.Value;
 

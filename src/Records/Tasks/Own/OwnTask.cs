@@ -54,5 +54,5 @@ public sealed record OwnTask(MovementTask Task, TaskDesign? Design)
 
     // A task that came from the library before designs were kept has the library's grid.
     private static OwnTask Of(MovementTask task, TaskDesign? kept) =>
-        new(task, (kept ?? TaskLibrary.Designs.FirstOrDefault(d => d.Id == task.Id)) is { } design ? DesignInStep.Of(design, task).Design : null);
+        new(task, (kept ?? TaskLibrary.Find(task.Id)) is { } design ? DesignInStep.Of(design, task).Design : null);
 }

@@ -43,9 +43,7 @@ public sealed class EvidenceTablesTests
     [Fact]
     public void Of_EveryColumn_IsExplainedInTheDocs()
     {
-        var root = new DirectoryInfo(AppContext.BaseDirectory);
-        while (root is not null && !File.Exists(Path.Combine(root.FullName, "docs", "tables.md"))) root = root.Parent;
-        var sections = File.ReadAllText(Path.Combine(root!.FullName, "docs", "tables.md")).Split("\n## ").Skip(1).ToDictionary(s => s[..s.IndexOf('\n')].Trim());
+        var sections = File.ReadAllText(Path.Combine(Checkout.Root, "docs", "tables.md")).Split("\n## ").Skip(1).ToDictionary(s => s[..s.IndexOf('\n')].Trim());
         List<EvidenceTable> tables =
         [
             .. EvidenceTables.Keys.Select(key => EvidenceTables.Of(key, [Lesson().Record()])!), IncidentTable.Of([], [], [], [], []), UnitCoverageTable.Of(new(), []),

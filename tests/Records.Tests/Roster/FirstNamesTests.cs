@@ -1,13 +1,13 @@
-using Slantwise.Records.Safety;
+using Slantwise.Records.Roster;
 using Slantwise.Records.Schools;
 
-namespace Slantwise.Records.Tests.Safety;
+namespace Slantwise.Records.Tests.Roster;
 
 public sealed class FirstNamesTests
 {
     [Fact]
-    public void Of_Labels_IsTheFirstWordWithTheCodeWhereTwoAreAlike() => Assert.Equal(
-        ["Ben (H-01)", "Amara", "Ben (H-03)", "H-04"],
+    public void Of_Labels_IsTheFirstWordOrTheLabelWhereTwoBeginAlike() => Assert.Equal(
+        ["Ben A.", "Amara", "Ben B.", "H-04"],
         FirstNames.Of([Of(1, "Ben A."), Of(2, " Amara Okafor"), Of(3, "Ben B."), Of(4, null)]));
 
     [Fact]
