@@ -188,7 +188,7 @@ public class LessonPageTests
     {
         var record = PaperLessons.Of(1, PaperLessons.Tripod);
         var page = Only(record, LessonPlans.None, CardLessons.English);
-        Assert.Contains("Not allowed here: weight on the head, securing a partner.", page.Words());
+        Assert.Contains("Notallowedhere:weightonthehead,securingapartner.", page.Run());
         Assert.DoesNotContain("Threepointswiththehead", page.Run());
         Assert.DoesNotContain("Weightontheheadonlywhere", page.Run());
     }

@@ -1,5 +1,6 @@
 using Slantwise.Engines.Drawing;
 using Slantwise.Paper;
+using Slantwise.Paper.LessonPages;
 using Slantwise.Paper.Pack;
 using Slantwise.Records.Lessons;
 using Slantwise.Records.Safety;
@@ -116,8 +117,10 @@ public sealed class RiskPagePagesTests
         var (without, with) = (LessonPack.Of(record, LessonPlans.None, Options("en")), LessonPack.Of(record, new() { Risk = Material(record) }, Options("en")));
         var own = Print(record, Material(record), Options("en")).Count;
         Assert.Equal(without.Count + own, with.Count);
-        Assert.Contains(with[0].Scene.Words(), w => w.Contains("Risk page") && w.EndsWith('3'));
-        Assert.Contains("Riskpage", with[2].Scene.Run());
+        // Behind the note and the lesson page.
+        var at = 1 + LessonPage.Of(record, new() { Risk = Material(record) }, Options("en")).Count;
+        Assert.Contains(with[0].Scene.Words(), w => w.Contains("Risk page") && w.EndsWith($"{at + 1}", StringComparison.Ordinal));
+        Assert.Contains("Riskpage", with[at].Scene.Run());
         Tidy.Check(with[0].Scene);
     }
 
