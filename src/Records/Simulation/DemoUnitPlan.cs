@@ -33,7 +33,7 @@ internal static class DemoUnitPlan
             Content = new UnitContent
             {
                 Outcomes = Outcomes,
-                Lessons = [.. lessons.Select(l => new UnitLesson(
+                Lessons = [.. lessons.Select(l => new PlannedUnitLesson(
                     l.Title, l.Id,
                     [.. sheets[l.SheetId!.Value].Select(t => new UnitTask(t.TaskId, OutcomeOf.TryGetValue(t.Name, out var i) ? [Outcomes[i].Id] : []))], []))],
             },

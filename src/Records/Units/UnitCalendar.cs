@@ -42,7 +42,7 @@ public static class UnitCalendar
     /// <param name="lesson">One of its lessons.</param>
     /// <param name="day">The day.</param>
     /// <param name="id">The new lesson's id.</param>
-    public static Lesson LessonOf(TeachingUnit unit, UnitLesson lesson, DateOnly day, Guid id) => new()
+    public static Lesson LessonOf(TeachingUnit unit, PlannedUnitLesson lesson, DateOnly day, Guid id) => new()
     {
         SchoolId = unit.SchoolId,
         Id = id,

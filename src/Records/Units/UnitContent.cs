@@ -7,7 +7,7 @@ public sealed record UnitContent
     public IReadOnlyList<Outcome> Outcomes { get; init; } = [];
 
     /// <summary>The lessons in order, at most 40.</summary>
-    public IReadOnlyList<UnitLesson> Lessons { get; init; } = [];
+    public IReadOnlyList<PlannedUnitLesson> Lessons { get; init; } = [];
 
     /// <summary>The teacher's notes, 0 to 2000 characters.</summary>
     public string Notes { get; init; } = "";

@@ -20,7 +20,7 @@ public static class UnitCopy
         Content = new UnitContent
         {
             Outcomes = [.. unit.Content.Outcomes],
-            Lessons = [.. unit.Content.Lessons.Select(l => new UnitLesson(l.Title, null, [.. l.Tasks.Select(t => new UnitTask(t.TaskId, [.. t.OutcomeIds]))], [.. l.Aims]))],
+            Lessons = [.. unit.Content.Lessons.Select(l => new PlannedUnitLesson(l.Title, null, [.. l.Tasks.Select(t => new UnitTask(t.TaskId, [.. t.OutcomeIds]))], [.. l.Aims]))],
             Notes = unit.Content.Notes,
         },
     };

@@ -21,7 +21,7 @@ public sealed record UnitCoverage
     public static UnitCoverage Of(UnitContent content, IReadOnlyList<LessonRecord> records)
     {
         var byLesson = records.DistinctBy(r => r.Lesson.Id).ToDictionary(r => r.Lesson.Id, r => LessonReading.Of(r, 1).Sets.Where(s => s.Trials.Count > 0).ToList());
-        List<SetEvidence> SetsOf(UnitLesson lesson, Guid outcomeId)
+        List<SetEvidence> SetsOf(PlannedUnitLesson lesson, Guid outcomeId)
         {
             var tasks = TasksOf(lesson, outcomeId).ToHashSet();
             return lesson.LessonId is { } id && byLesson.TryGetValue(id, out var sets) ? [.. sets.Where(s => tasks.Contains(s.TaskId))] : [];
@@ -43,5 +43,5 @@ public sealed record UnitCoverage
         };
     }
 
-    private static IEnumerable<Guid> TasksOf(UnitLesson lesson, Guid outcomeId) => lesson.Tasks.Where(t => t.OutcomeIds.Contains(outcomeId)).Select(t => t.TaskId).Distinct();
+    private static IEnumerable<Guid> TasksOf(PlannedUnitLesson lesson, Guid outcomeId) => lesson.Tasks.Where(t => t.OutcomeIds.Contains(outcomeId)).Select(t => t.TaskId).Distinct();
 }

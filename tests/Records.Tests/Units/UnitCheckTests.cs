@@ -16,7 +16,7 @@ public sealed class UnitCheckTests
     public void Of_EverythingBeyondItsLimit_IsRefusedOneByOne()
     {
         static string Long(int length) => new('w', length);
-        var lesson = new UnitLesson(Long(81), null, [.. Enumerable.Range(1, 7).Select(i => Task(i))], [.. Enumerable.Repeat(Long(161), 6)]);
+        var lesson = new PlannedUnitLesson(Long(81), null, [.. Enumerable.Range(1, 7).Select(i => Task(i))], [.. Enumerable.Repeat(Long(161), 6)]);
         var unit = Unit(new()
         {
             Outcomes = [new(Guid.NewGuid(), Long(41), Long(501), Long(121)), new(Guid.NewGuid(), "", "", "F"), .. Enumerable.Repeat(Still, 59)],

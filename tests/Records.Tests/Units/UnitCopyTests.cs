@@ -11,7 +11,7 @@ public sealed class UnitCopyTests
         {
             Notes = notes,
             Outcomes = [.. outcomes.Distinct().Select((id, i) => new Outcome(id, $"C{i}", $"words {i}", "F"))],
-            Lessons = [.. lessons.Select(l => new UnitLesson(l.Item1, l.Item3 ? l.Item2 : null, [.. l.Item4.Select(t => new UnitTask(t, outcomes.Distinct().Take(1).ToList()))], l.Item5))],
+            Lessons = [.. lessons.Select(l => new PlannedUnitLesson(l.Item1, l.Item3 ? l.Item2 : null, [.. l.Item4.Select(t => new UnitTask(t, outcomes.Distinct().Take(1).ToList()))], l.Item5))],
         }));
 
     [Fact]
@@ -33,7 +33,7 @@ public sealed class UnitCopyTests
         List<Guid> ids = [Still.Id];
         List<UnitTask> tasks = [new(Still.Id, ids)];
         List<string> aims = ["one"];
-        List<UnitLesson> lessons = [new("L", Guid.NewGuid(), tasks, aims)];
+        List<PlannedUnitLesson> lessons = [new("L", Guid.NewGuid(), tasks, aims)];
         var copy = UnitCopy.Of(Unit(new() { Outcomes = outcomes, Lessons = lessons }), Guid.NewGuid(), Guid.NewGuid(), "Again", null);
         var before = (copy.Content.Outcomes.Count, Plan(copy.Content.Lessons[0]));
         outcomes.Clear();
@@ -44,5 +44,5 @@ public sealed class UnitCopyTests
         Assert.Equal(before, (copy.Content.Outcomes.Count, Plan(copy.Content.Lessons[0])));
     }
 
-    private static string Plan(UnitLesson l) => $"{l.Title}|{string.Join(',', l.Tasks.Select(t => $"{t.TaskId}:{string.Join('+', t.OutcomeIds)}"))}|{string.Join(',', l.Aims)}";
+    private static string Plan(PlannedUnitLesson l) => $"{l.Title}|{string.Join(',', l.Tasks.Select(t => $"{t.TaskId}:{string.Join('+', t.OutcomeIds)}"))}|{string.Join(',', l.Aims)}";
 }

@@ -19,7 +19,7 @@ internal static class UnitSamples
 
     public static UnitTask Task(int task, params Outcome[] outcomes) => new(LessonBuilder.TaskId(task), [.. outcomes.Select(o => o.Id)]);
 
-    public static UnitLesson Of(LessonRecord? record, params UnitTask[] tasks) => new(record?.Lesson.Title ?? "Later", record?.Lesson.Id, tasks, ["Aim one"]);
+    public static PlannedUnitLesson Of(LessonRecord? record, params UnitTask[] tasks) => new(record?.Lesson.Title ?? "Later", record?.Lesson.Id, tasks, ["Aim one"]);
 
     public static TeachingUnit Unit(UnitContent content) => new()
     {

@@ -23,7 +23,7 @@ public sealed class UnitLessonDraft
 
     /// <summary>A lesson to go on with.</summary>
     /// <param name="lesson">The lesson as it is kept.</param>
-    public static UnitLessonDraft Of(UnitLesson lesson) => new()
+    public static UnitLessonDraft Of(PlannedUnitLesson lesson) => new()
     {
         Title = lesson.Title,
         LessonId = lesson.LessonId,
@@ -33,6 +33,6 @@ public sealed class UnitLessonDraft
 
     /// <summary>The lesson as typed.</summary>
     /// <param name="outcomeIds">The outcomes of the unit, in order: others are no longer there.</param>
-    public UnitLesson ToLesson(IReadOnlyList<Guid> outcomeIds) => new(
+    public PlannedUnitLesson ToLesson(IReadOnlyList<Guid> outcomeIds) => new(
         Title.Trim(), LessonId, [.. Tasks.Select(t => new UnitTask(t.TaskId, [.. outcomeIds.Where(t.OutcomeIds.Contains)]))], LessonDraft.LinesOf(Aims));
 }
