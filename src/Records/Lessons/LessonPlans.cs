@@ -38,13 +38,14 @@ public sealed record LessonPlans
     public static async Task<LessonPlans> LoadAsync(IStore store, LessonRecord record, SheetContent? content = null, CancellationToken cancel = default)
     {
         var (schoolId, lesson) = (record.School.Id, record.Lesson);
+        IReadOnlyList<TaskDesign> own = [.. (await store.ListTaskDesignsAsync(schoolId, cancel)).Select(d => d.Design)];
         return new LessonPlans
         {
             Before = await BeforeAsync(store, record, content ?? record.Sheet?.Content, cancel),
-            OwnDesigns = [.. (await store.ListTaskDesignsAsync(schoolId, cancel)).Select(d => d.Design)],
+            OwnDesigns = own,
             Hall = await LessonHall.LoadAsync(store, lesson, cancel),
             Groups = (await store.ListLessonGroupsAsync(schoolId, cancel)).FirstOrDefault(g => g.LessonId == lesson.Id),
-            Risk = await RiskMaterial.LoadAsync(store, record, cancel),
+            Risk = await RiskMaterial.LoadAsync(store, record, own, cancel),
         };
     }
 

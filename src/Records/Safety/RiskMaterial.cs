@@ -22,14 +22,15 @@ public sealed record RiskMaterial
     /// <summary>Loads it.</summary>
     /// <param name="store">Where to load it from.</param>
     /// <param name="record">The lesson.</param>
+    /// <param name="designs">The designs of the school's own tasks, where they are at hand; else they are loaded.</param>
     /// <param name="cancel">Stops the loading.</param>
-    public static async Task<RiskMaterial> LoadAsync(IStore store, LessonRecord record, CancellationToken cancel = default)
+    public static async Task<RiskMaterial> LoadAsync(IStore store, LessonRecord record, IReadOnlyList<TaskDesign>? designs = null, CancellationToken cancel = default)
     {
         var (schoolId, lesson) = (record.School.Id, record.Lesson);
         return new RiskMaterial
         {
             Content = record.Sheet?.Content ?? (lesson.SheetId is { } sheetId ? (await store.FindSheetAsync(schoolId, sheetId, cancel))?.Draft : null),
-            Designs = [.. (await store.ListTaskDesignsAsync(schoolId, cancel)).Select(d => d.Design)],
+            Designs = designs ?? [.. (await store.ListTaskDesignsAsync(schoolId, cancel)).Select(d => d.Design)],
             Incidents = await store.ListIncidentsAsync(schoolId, cancel),
             Notes = (await store.FindLessonRiskAsync(schoolId, lesson.Id, cancel))?.Notes ?? new(),
         };

@@ -1,11 +1,5 @@
-using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Infrastructure;
-using Microsoft.EntityFrameworkCore.Migrations;
 using Slantwise.Records.Entries;
 using Slantwise.Records.Floor;
-using Slantwise.Storage.Model;
-using Slantwise.Storage.Postgres;
-using Slantwise.Storage.Sqlite;
 using static Slantwise.Records.Tests.Stores.RoundTripTests;
 
 namespace Slantwise.Records.Tests.Stores;
@@ -26,18 +20,10 @@ public sealed class FloorStoreTests
         PupilIds = [.. pupils.Select(p => sample.Pupils[p].Id)], ServedPupilIds = [.. served.Select(p => sample.Pupils[p].Id)],
     };
 
-    private static async Task<(TestStore Test, SampleSchool Sample)> OpenAsync(Database database)
-    {
-        var test = await TestStore.OpenAsync(database);
-        var sample = new SampleSchool();
-        await sample.SaveToAsync(test.Store);
-        return (test, sample);
-    }
-
     [Theory, EachDatabase]
     public async Task SaveFloorLesson_SavedAgain_ComesBackAsSavedLast(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         Assert.Null(await store.FindFloorLessonAsync(sample.Id, sample.Lesson.Id));
@@ -56,7 +42,7 @@ public sealed class FloorStoreTests
     [Theory, EachDatabase]
     public async Task SaveFloorLesson_CodeOfAnotherLesson_IsRefused(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var other = sample.Lesson with { Id = SampleSchool.IdOf(9) };
         await test.Store.SaveLessonAsync(other);
@@ -69,7 +55,7 @@ public sealed class FloorStoreTests
     [Theory, EachDatabase]
     public async Task SaveFloorDevice_SeveralDevices_AreListedByName(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         await store.SaveFloorLessonAsync(FloorOf(sample));
@@ -91,7 +77,7 @@ public sealed class FloorStoreTests
     [Theory, EachDatabase]
     public async Task Save_OfStrangers_IsRefused(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         await Assert.ThrowsAsync<ArgumentException>(() => store.SaveFloorLessonAsync(FloorOf(sample) with { LessonId = SampleSchool.IdOf(5) }));
@@ -105,7 +91,7 @@ public sealed class FloorStoreTests
     [Theory, EachDatabase]
     public async Task ErasePupil_OnDevices_IsTakenOffBothLists(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         await store.SaveFloorLessonAsync(FloorOf(sample));
@@ -124,7 +110,7 @@ public sealed class FloorStoreTests
     [Theory, EachDatabase]
     public async Task ErasePupil_WhileDevicesAreSaved_LeavesNone(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         await store.SaveFloorLessonAsync(FloorOf(sample));
@@ -173,7 +159,7 @@ public sealed class FloorStoreTests
     [Theory, EachDatabase]
     public async Task Restore_ABackup_BringsBackTheFloor(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         var device = DeviceOf(sample, "a-1", "1", [0], [0, 1]);
@@ -190,17 +176,11 @@ public sealed class FloorStoreTests
     [Theory, EachDatabase]
     public async Task Open_StoreFromBeforeTheFloor_KeepsItsEntriesAndTakesTheFloor(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         await test.Store.AppendEntriesAsync(sample.Id, [sample.Trial(1), sample.Trial(2)]);
         var before = await test.Store.ListEntriesAsync(sample.Id, sample.Lesson.Id);
-        await using (var context = database is Database.Sqlite
-            ? (SchoolContext)new SqliteContext(SqliteStore.OptionsFor(SqliteStore.ConnectionStringOf(test.SqliteFile)))
-            : new PostgresContext(PostgresStore.OptionsFor(test.PostgresConnectionString)))
-        {
-            await context.GetService<IMigrator>().MigrateAsync("KeepScans", TestContext.Current.CancellationToken);
-            Assert.Contains(await context.Database.GetPendingMigrationsAsync(TestContext.Current.CancellationToken), m => m.EndsWith("_OpenFloor", StringComparison.Ordinal));
-        }
+        Assert.Contains(await test.GoBackToAsync("KeepScans"), m => m.EndsWith("_OpenFloor", StringComparison.Ordinal));
 
         var store = await test.OpenAgainAsync();
 

@@ -1,5 +1,3 @@
-using Microsoft.EntityFrameworkCore.Infrastructure;
-using Microsoft.EntityFrameworkCore.Migrations;
 using Slantwise.Engines.Planning.Groups;
 using Slantwise.Records.Groups;
 using Slantwise.Records.Halls;
@@ -8,9 +6,6 @@ using Slantwise.Records.Schools;
 using Slantwise.Records.Tasks.Designs;
 using Slantwise.Records.Tasks.Files;
 using Slantwise.Records.Units;
-using Slantwise.Storage.Model;
-using Slantwise.Storage.Postgres;
-using Slantwise.Storage.Sqlite;
 using static Slantwise.Records.Tests.Stores.RoundTripTests;
 
 namespace Slantwise.Records.Tests.Stores;
@@ -66,18 +61,10 @@ public sealed class PlanningStoreTests
         SchoolId = sample.Id, PupilId = sample.Pupils[pupil].Id, TaskId = sample.Task.Id, Text = "One hand on the wall",
     };
 
-    private static async Task<(TestStore Test, SampleSchool Sample)> OpenAsync(Database database)
-    {
-        var test = await TestStore.OpenAsync(database);
-        var sample = new SampleSchool();
-        await sample.SaveToAsync(test.Store);
-        return (test, sample);
-    }
-
     [Theory, EachDatabase]
     public async Task Save_WhatALessonIsPlannedWith_ComesBackAsSavedLast(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         Assert.Null(await store.FindLessonSpaceAsync(sample.Id, sample.Lesson.Id));
@@ -122,7 +109,7 @@ public sealed class PlanningStoreTests
     [Theory, EachDatabase]
     public async Task SaveDesignedTask_EveryTaskOfTheLibrary_ComesBackEqual(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         foreach (var design in TaskLibrary.Designs)
             await test.Store.SaveDesignedTaskAsync(design.ToTask("es", sample.Id), new() { SchoolId = sample.Id, TaskId = design.Id, Design = design });
@@ -139,7 +126,7 @@ public sealed class PlanningStoreTests
     [Theory, EachDatabase]
     public async Task Remove_AdaptationIncidentAndUnit_AreGoneAndAgainChangesNothing(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         await store.SaveIncidentAsync(IncidentOf(sample));
@@ -160,7 +147,7 @@ public sealed class PlanningStoreTests
     [Theory, EachDatabase]
     public async Task ErasePupil_InGroupsIncidentsAndAdaptations_IsTakenOutOfThem(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         await store.SaveLessonGroupsAsync(GroupsOf(sample, 0, 1, 2));
@@ -181,14 +168,9 @@ public sealed class PlanningStoreTests
     [Theory, EachDatabase]
     public async Task Open_StoreFromBeforePlanning_HasTheCautiousPolicyAndKeepsTheRest(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
-        await using (var context = database is Database.Sqlite
-            ? (SchoolContext)new SqliteContext(SqliteStore.OptionsFor(SqliteStore.ConnectionStringOf(test.SqliteFile)))
-            : new PostgresContext(PostgresStore.OptionsFor(test.PostgresConnectionString)))
-        {
-            await context.GetService<IMigrator>().MigrateAsync("OpenFloor", TestContext.Current.CancellationToken);
-        }
+        Assert.Contains(await test.GoBackToAsync("OpenFloor"), m => m.EndsWith("_PlanAndProtect", StringComparison.Ordinal));
         var store = await test.OpenAgainAsync();
         AssertSame(sample.School, await store.FindSchoolAsync(sample.Id));
         AssertSame(sample.Lesson, await store.FindLessonAsync(sample.Id, sample.Lesson.Id));

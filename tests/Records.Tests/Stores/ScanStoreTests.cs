@@ -20,20 +20,12 @@ public sealed class ScanStoreTests
         ],
     };
 
-    private static async Task<(TestStore Test, SampleSchool Sample)> OpenAsync(Database database)
-    {
-        var test = await TestStore.OpenAsync(database);
-        var sample = new SampleSchool();
-        await sample.SaveToAsync(test.Store);
-        return (test, sample);
-    }
-
     private static byte[] Bytes(int length) => [.. Enumerable.Range(0, length).Select(i => (byte)(i * 7))];
 
     [Theory, EachDatabase]
     public async Task SaveScan_WithPictures_ComesBackEqual(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         var scan = ScanOf(sample);
@@ -52,7 +44,7 @@ public sealed class ScanStoreTests
     [Theory, EachDatabase]
     public async Task SaveScan_Done_MovesItsPiecesAndForgetsTheRest(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         var scan = ScanOf(sample);
@@ -73,7 +65,7 @@ public sealed class ScanStoreTests
     [Theory, EachDatabase]
     public async Task SaveScan_OfStrangers_IsRefusedWhole(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         var scan = ScanOf(sample);
@@ -87,7 +79,7 @@ public sealed class ScanStoreTests
     [Theory, EachDatabase]
     public async Task ErasePupil_WithScansAndPictures_LeavesNoneOfThePupil(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         var (own, other, observed) = (ScanOf(sample, 1, 0), ScanOf(sample, 2, 1), ObservedOf(sample));
@@ -143,7 +135,7 @@ public sealed class ScanStoreTests
     [Theory, EachDatabase]
     public async Task Restore_ABackup_BringsBackScansAndPictures(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         var store = test.Store;
         var scan = ScanOf(sample);
@@ -162,7 +154,7 @@ public sealed class ScanStoreTests
     [Theory, EachDatabase]
     public async Task SaveSchool_WhatPicturesItKeeps_ComesBack(Database database)
     {
-        var (test, sample) = await OpenAsync(database);
+        var (test, sample) = await TestStore.OpenSampleAsync(database);
         await using var _ = test;
         Assert.Equal(new PictureKeeping { KeepsWords = true, KeepsPhotos = false }, (await test.Store.FindSchoolAsync(sample.Id))!.Pictures);
         var other = new PictureKeeping { KeepsWords = false, KeepsPhotos = true };

@@ -1,5 +1,9 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
 using Npgsql;
 using Slantwise.Storage;
+using Slantwise.Storage.Model;
 using Slantwise.Storage.Postgres;
 using Slantwise.Storage.Sqlite;
 
@@ -32,6 +36,26 @@ internal sealed class TestStore : IAsyncDisposable
         var test = new TestStore(database, database is Database.Postgres ? await NewDatabaseAsync() : null);
         await test.OpenAgainAsync();
         return test;
+    }
+
+    /// <summary>The same, with one of everything of a small school in it.</summary>
+    public static async Task<(TestStore Test, SampleSchool Sample)> OpenSampleAsync(Database database)
+    {
+        var test = await OpenAsync(database);
+        var sample = new SampleSchool();
+        await sample.SaveToAsync(test.Store);
+        return (test, sample);
+    }
+
+    /// <summary>Takes the tables back to a step, as a program of that time left them.</summary>
+    /// <returns>The later steps, which opening again takes.</returns>
+    public async Task<IEnumerable<string>> GoBackToAsync(string step)
+    {
+        await using var context = Database is Database.Sqlite
+            ? (SchoolContext)new SqliteContext(SqliteStore.OptionsFor(SqliteStore.ConnectionStringOf(SqliteFile)))
+            : new PostgresContext(PostgresStore.OptionsFor(PostgresConnectionString));
+        await context.GetService<IMigrator>().MigrateAsync(step, TestContext.Current.CancellationToken);
+        return await context.Database.GetPendingMigrationsAsync(TestContext.Current.CancellationToken);
     }
 
     /// <summary>Another store on the same data, as another program of the same machine would open it.</summary>
