@@ -8,5 +8,5 @@ internal static class LessonAround
 {
     /// <summary>Loads it where what is printed says something of it.</summary>
     public static async Task<LessonPlans> LoadAsync(IStore store, LessonRecord record, PrintKind kind, CancellationToken cancel) =>
-        kind is PrintKind.Lesson or PrintKind.Pack or PrintKind.Risk ? await LessonPlans.LoadAsync(store, record, null, cancel) : LessonPlans.None;
+        kind is PrintKind.Lesson or PrintKind.Pack or PrintKind.Risk ? await LessonPlans.LoadAsync(store, record, cancel) : LessonPlans.None;
 }

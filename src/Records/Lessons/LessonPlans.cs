@@ -1,6 +1,5 @@
 using System.Globalization;
 using Slantwise.Records.Evidence.Reviews;
-using Slantwise.Records.Groups;
 using Slantwise.Records.Halls;
 using Slantwise.Records.Safety;
 using Slantwise.Records.Sheets;
@@ -24,27 +23,21 @@ public sealed record LessonPlans
     /// <summary>The lesson's hall and what lies where; none where it was not planned.</summary>
     public LessonHall? Hall { get; init; }
 
-    /// <summary>The lesson's groups; none where they were not made.</summary>
-    public LessonGroups? Groups { get; init; }
-
     /// <summary>What its risk page is made of; none to leave that page out.</summary>
     public RiskMaterial? Risk { get; init; }
 
     /// <summary>Loads what is known around a lesson.</summary>
     /// <param name="store">Where to load it from.</param>
     /// <param name="record">The lesson.</param>
-    /// <param name="content">What is worked on in it, where its sheet is not frozen yet; none for the frozen one.</param>
     /// <param name="cancel">Stops the loading.</param>
-    public static async Task<LessonPlans> LoadAsync(IStore store, LessonRecord record, SheetContent? content = null, CancellationToken cancel = default)
+    public static async Task<LessonPlans> LoadAsync(IStore store, LessonRecord record, CancellationToken cancel = default)
     {
-        var (schoolId, lesson) = (record.School.Id, record.Lesson);
-        IReadOnlyList<TaskDesign> own = [.. (await store.ListTaskDesignsAsync(schoolId, cancel)).Select(d => d.Design)];
+        IReadOnlyList<TaskDesign> own = [.. (await store.ListTaskDesignsAsync(record.School.Id, cancel)).Select(d => d.Design)];
         return new LessonPlans
         {
-            Before = await BeforeAsync(store, record, content ?? record.Sheet?.Content, cancel),
+            Before = await FindBeforeAsync(store, record, record.Sheet?.Content, cancel),
             OwnDesigns = own,
-            Hall = await LessonHall.LoadAsync(store, lesson, cancel),
-            Groups = (await store.ListLessonGroupsAsync(schoolId, cancel)).FirstOrDefault(g => g.LessonId == lesson.Id),
+            Hall = await LessonHall.LoadAsync(store, record.Lesson, cancel),
             Risk = await RiskMaterial.LoadAsync(store, record, own, cancel),
         };
     }
@@ -59,8 +52,13 @@ public sealed record LessonPlans
         return design?.Words.GetValueOrDefault(language.TwoLetterISOLanguageName) ?? design?.Words.GetValueOrDefault("en") ?? design?.Words.Values.FirstOrDefault();
     }
 
-    // The last lesson with results in which one of these tasks was practised; where there is none, the last one with results.
-    private static async Task<LessonRecord?> BeforeAsync(IStore store, LessonRecord record, SheetContent? content, CancellationToken cancel)
+    /// <summary>The class's last lesson with results before this one in which one of these tasks was practised; where there is none, the last one with results.</summary>
+    /// <param name="store">Where to load it from.</param>
+    /// <param name="record">The lesson.</param>
+    /// <param name="content">What is worked on in it; none where that is not known.</param>
+    /// <param name="cancel">Stops the loading.</param>
+    /// <returns>None where the class has no earlier lesson with results.</returns>
+    public static async Task<LessonRecord?> FindBeforeAsync(IStore store, LessonRecord record, SheetContent? content, CancellationToken cancel = default)
     {
         var (schoolId, lesson) = (record.School.Id, record.Lesson);
         var written = (await store.ListLessonStampsAsync(schoolId, lesson.ClassId, cancel)).Where(s => s.EntryCount > 0).Select(s => s.LessonId).ToHashSet();

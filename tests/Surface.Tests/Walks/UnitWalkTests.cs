@@ -18,7 +18,8 @@ public sealed class UnitWalkTests(Browser browser)
         await page.Locator("#UnitClass").SelectOptionAsync(new SelectOptionValue { Label = "7 Kestrel" });
         await page.Locator("#UnitDay").FillAsync("2027-03-08");
         await page.Locator("#new-unit button").ClickAsync();
-        await page.WaitForURLAsync(url => url.Contains("/units/"));
+        // Pages are drawn into the one that is open: a load of their own may never come.
+        await page.WaitForURLAsync(url => url.Contains("/units/"), new() { WaitUntil = WaitUntilState.Commit });
         var first = page.Url;
 
         // Two lessons with a task each.
@@ -65,7 +66,7 @@ public sealed class UnitWalkTests(Browser browser)
         await page.Locator("#copy-name").FillAsync("Walked again");
         await page.Locator("#copy-class").SelectOptionAsync(new SelectOptionValue { Label = "7 Heron" });
         await page.Locator("#copy-unit").ClickAsync();
-        await page.WaitForURLAsync(url => url.Contains("/units/") && url != first);
+        await page.WaitForURLAsync(url => url.Contains("/units/") && url != first, new() { WaitUntil = WaitUntilState.Commit });
         await page.Locator("h1", new() { HasTextString = "Walked again" }).WaitForAsync();
         await page.Locator("#works-1-1-1:enabled").WaitForAsync();
         Assert.True(await page.Locator("#works-1-1-1").IsCheckedAsync());
@@ -74,7 +75,8 @@ public sealed class UnitWalkTests(Browser browser)
         // Removing asks first.
         await page.Locator("#remove-unit").ClickAsync();
         await page.Locator("#remove-sure").ClickAsync();
-        await page.WaitForURLAsync(url => url.EndsWith("/units", StringComparison.Ordinal));
+        await page.WaitForURLAsync(url => url.EndsWith("/units", StringComparison.Ordinal), new() { WaitUntil = WaitUntilState.Commit });
+        await page.Locator("#new-unit").WaitForAsync();
         Assert.Equal(0, await page.Locator("a", new() { HasTextString = "Walked again" }).CountAsync());
         var csv = await served.Client.GetStringAsync("/tables" + new Uri(first).AbsolutePath + "/coverage.csv", TestContext.Current.CancellationToken);
         Assert.Contains("B1,,Invented,1,Day 1,2027-03-11,1,0,0", csv);

@@ -53,7 +53,7 @@ public partial class LessonView
         _classes = await Desk.Store.ListClassesAsync(Desk.SchoolId);
         _sheets = await Desk.Store.ListSheetsAsync(Desk.SchoolId);
         _sheet = _sheets.FirstOrDefault(s => s.Id == _record.Lesson.SheetId);
-        _debrief = _sheet is null ? null : LessonDebrief.Of(Shown, (await LessonPlans.LoadAsync(Desk.Store, _record, Shown)).Before);
+        _debrief = _sheet is null ? null : LessonDebrief.Of(Shown, await LessonPlans.FindBeforeAsync(Desk.Store, _record, Shown));
         _sheetFindings = _sheet is null ? [] : SheetCheck.Of(CanPrepare ? _sheet.Draft : Shown, Desk.School.Policy);
     }
 
